@@ -1,0 +1,109 @@
+package film
+
+import "fmt"
+
+// Calculate works out a coating. It expects input that Check finds sound and
+// returns the first *quantity.RangeError otherwise.
+//
+// The practical spreading rate is that of one coat at the nominal film, as a
+// tin's label would give it after losses. The factor of the film rule and the
+// filling of the profile are left out of it, because they belong to the job and
+// not to the paint; the achieved spreading rate has both.
+func (c Coating) Calculate() (Result, error) {
+	f := c.fractions()
+	var r Result
+	var err error
+	if c.Coats < 1 {
+		return Result{}, fmt.Errorf("coats is %d; it must be at least 1", c.Coats)
+	}
+	if r.TheoreticalSpreadingRateM2L, err = TheoreticalSpreadingRate(f.solids, c.DryFilmUm); err != nil {
+		return Result{}, err
+	}
+	if r.PracticalSpreadingRateM2L, err = PracticalSpreadingRate(r.TheoreticalSpreadingRateM2L, f.efficiency, f.loss); err != nil {
+		return Result{}, err
+	}
+	if r.FilmFactorRatio, err = MeanFactor(c.FilmRule, c.FilmCovRatio); err != nil {
+		return Result{}, err
+	}
+	if r.WetFilmUm, err = WetFilm(c.DryFilmUm, f.solids, f.thinner); err != nil {
+		return Result{}, err
+	}
+	filling, err := ProfileFilm(c.ProfileUm, c.ProfileFillRatio)
+	if err != nil {
+		return Result{}, err
+	}
+	r.VolumeSolidsThinnedPercent = c.VolumeSolidsPercent / (1 + f.thinner)
+	r.MeanDryFilmUm = r.FilmFactorRatio * c.DryFilmUm
+	r.TotalDryFilmUm = float64(c.Coats) * r.MeanDryFilmUm
+	if r.PaintL, err = Paint(c.AreaM2, r.TotalDryFilmUm+filling, f.solids, f.efficiency, f.loss); err != nil {
+		return Result{}, err
+	}
+	if r.FirstCoatPaintL, err = Paint(c.AreaM2, r.MeanDryFilmUm+filling, f.solids, f.efficiency, f.loss); err != nil {
+		return Result{}, err
+	}
+	if c.Coats > 1 {
+		further := (r.PaintL - r.FirstCoatPaintL) / float64(c.Coats-1)
+		r.FurtherCoatPaintL = &further
+	}
+	r.ThinnerL = r.PaintL * f.thinner
+	r.TotalL = r.PaintL + r.ThinnerL
+	r.AchievedSpreadingRateM2L = c.AreaM2 * float64(c.Coats) / r.PaintL
+	if err := c.weigh(&r, f, filling); err != nil {
+		return Result{}, err
+	}
+	r.Working = c.working(r, f, filling)
+	r.Warnings = c.warnings(r)
+	return r, nil
+}
+
+// fractions are the percentages of a coating, divided by 100 once.
+type fractions struct{ solids, efficiency, loss, thinner float64 }
+
+func (c Coating) fractions() fractions {
+	return fractions{
+		solids:     c.VolumeSolidsPercent / 100,
+		efficiency: c.TransferEfficiencyPercent / 100,
+		loss:       c.LossPercent / 100,
+		thinner:    c.ThinnerPercent / 100,
+	}
+}
+
+// weigh adds the kilograms where the density is known. Solids that are mixed
+// either land (the film), are sprayed and miss, or are never sprayed.
+func (c Coating) weigh(r *Result, f fractions, filling float64) error {
+	if c.DryFilmDensityKgL == nil {
+		return nil
+	}
+	landed, err := Mass(c.AreaM2, r.TotalDryFilmUm+filling, *c.DryFilmDensityKgL)
+	if err != nil {
+		return err
+	}
+	perArea := landed / c.AreaM2
+	sprayed := landed / f.efficiency
+	overspray := sprayed - landed
+	lost := sprayed/(1-f.loss) - landed
+	r.DryFilmKg, r.DryFilmKgM2, r.OversprayKg, r.LostSolidsKg = &landed, &perArea, &overspray, &lost
+	return nil
+}
+
+func (c Coating) warnings(r Result) []string {
+	var said []string
+	if c.TransferEfficiencyPercent == 100 && c.LossPercent == 0 {
+		said = append(said, "nothing is lost in this figure: it is the theoretical amount; give transfer_efficiency_percent and loss_percent")
+	}
+	if r.FilmFactorRatio > 2 {
+		said = append(said, fmt.Sprintf("the film rule makes the mean film %.2f times the nominal one; shipyards see such figures, but look at film_cov_ratio first", r.FilmFactorRatio))
+	}
+	if c.FilmRule == Min80Of20 && float64(c.Coats)*c.DryFilmUm < leastISOFilm {
+		said = append(said, "ISO 19840, from which min_80_20 is taken, is not meant for a nominal film below 40 µm")
+	}
+	if c.ProfileUm > 0 && (c.ProfileFillRatio < leastPublishedFill) {
+		said = append(said, "published practice fills 0.4 to 1 of the profile's depth; profile_fill_ratio is below that")
+	}
+	return said
+}
+
+const (
+	leastISOFilm       = 40  // µm nominal, all coats. Source: scope of ISO 19840 (reference coating P3)
+	leastPublishedFill = 0.4 // Source: reference coating P4 to P7 and the key disagreement below them
+)
