@@ -1,0 +1,18 @@
+package products
+
+// Method is a way to apply paint.
+type Method struct {
+	ID                        string `json:"id"`
+	Name                      string `json:"name"`
+	TransferEfficiencyPercent Value  `json:"transfer_efficiency_percent"` // share of the solids used that lands
+	RateM2H                   Value  `json:"rate_m2_h"`                   // area one person coats in an hour, one coat
+	Note                      string `json:"note,omitempty"`
+}
+
+// Operation is other work done by hand, with the rate of one person.
+type Operation struct {
+	ID   string `json:"id"`
+	Name string `json:"name"`
+	Rate Value  `json:"rate"` // m²/h, or m/h of tape for mask
+	Note string `json:"note,omitempty"`
+}
