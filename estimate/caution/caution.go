@@ -1,0 +1,100 @@
+// Package caution holds the dangers of the work with the usual care against
+// them, as data, and finds those that a step shows signs of.
+//
+// The texts are reminders. Local codes, the safety data sheets of what is used
+// and licensed practice come first, and every text ends in one of them or in
+// the last entry, which all jobs get.
+package caution
+
+import (
+	"bytes"
+	_ "embed"
+	"encoding/csv"
+	"fmt"
+	"io"
+	"strings"
+	"sync"
+)
+
+//go:embed cautions.csv
+var table []byte
+
+// Caution is one danger.
+type Caution struct {
+	Code   string   `json:"code"`
+	Text   string   `json:"text"`
+	Source string   `json:"source"`
+	Mark   string   `json:"mark"` // how sure the source is
+	when   []string // a step needs one of these signs; each may join several with +
+}
+
+// Signs are what a step shows: operation:blast, hazard:isocyanate,
+// substrate:magnesium, kind:media, method:hvlp, removal, large.
+type Signs map[string]bool
+
+var load = sync.OnceValues(func() ([]Caution, error) { return read(bytes.NewReader(table)) })
+
+// All lists every caution in the order in which they are shown.
+func All() []Caution {
+	list, _ := load() // a test reads the embedded table
+	return list
+}
+
+// For lists the cautions that a step shows signs of.
+func For(signs Signs) []Caution {
+	var found []Caution
+	for _, c := range All() {
+		if c.fits(signs) {
+			found = append(found, c)
+		}
+	}
+	return found
+}
+
+func (c Caution) fits(signs Signs) bool {
+	for _, one := range c.when {
+		if one == "always" || signs.hasAll(strings.Split(one, "+")) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s Signs) hasAll(wanted []string) bool {
+	for _, w := range wanted {
+		if !s[w] {
+			return false
+		}
+	}
+	return true
+}
+
+var columns = []string{"code", "when", "text", "source", "mark"}
+
+// read takes the table in strictly: known columns only, no empty cell, no code
+// twice.
+func read(in io.Reader) ([]Caution, error) {
+	r := csv.NewReader(in)
+	rows, err := r.ReadAll()
+	if err != nil {
+		return nil, fmt.Errorf("cautions: %w", err)
+	}
+	if len(rows) == 0 || strings.Join(rows[0], ",") != strings.Join(columns, ",") {
+		return nil, fmt.Errorf("cautions: the columns must be %v", columns)
+	}
+	var list []Caution
+	seen := map[string]bool{}
+	for i, row := range rows[1:] {
+		for k, cell := range row {
+			if cell == "" || cell != strings.TrimSpace(cell) {
+				return nil, fmt.Errorf("cautions row %d: %s is empty or has stray spaces", i+2, columns[k])
+			}
+		}
+		if seen[row[0]] {
+			return nil, fmt.Errorf("cautions row %d: %s stands twice", i+2, row[0])
+		}
+		seen[row[0]] = true
+		list = append(list, Caution{Code: row[0], when: strings.Fields(row[1]), Text: row[2], Source: row[3], Mark: row[4]})
+	}
+	return list, nil
+}

@@ -1,0 +1,63 @@
+package caution
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestTheTableLoadsAndEveryCautionIsWhole(t *testing.T) {
+	list, err := read(bytes.NewReader(table))
+	require.NoError(t, err)
+	require.NotEmpty(t, list)
+	for _, c := range list {
+		assert.NotEmpty(t, c.when, c.Code)
+		assert.Contains(t, []string{"read", "memory", "practice"}, c.Mark, c.Code)
+	}
+}
+
+func codes(signs Signs) []string {
+	var found []string
+	for _, c := range For(signs) {
+		found = append(found, c.Code)
+	}
+	return found
+}
+
+func TestSignsFindTheirCautions(t *testing.T) {
+	for name, c := range map[string]struct {
+		signs       Signs
+		with, whout []string
+	}{
+		"polyurethane by spray gun": {Signs{"operation:coat": true, "hazard:isocyanate": true, "method:hvlp": true}, []string{"isocyanate", "pressure", "weather", "paint_waste", "defer"}, []string{"old_paint", "thin_skin"}},
+		"bead on clad skin":         {Signs{"operation:blast": true, "removal": true, "substrate:clad_aluminium": true}, []string{"old_paint", "thin_skin", "separate_media", "blast_breathing", "waste"}, []string{"magnesium", "isocyanate"}},
+		"sanding magnesium":         {Signs{"operation:sand": true, "removal": true, "substrate:magnesium": true}, []string{"magnesium", "dust", "lead_dust"}, []string{"thin_skin", "pressure"}},
+		"nothing at all":            {Signs{}, []string{"defer"}, []string{"waste"}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			found := codes(c.signs)
+			assert.Subset(t, found, c.with)
+			for _, no := range c.whout {
+				assert.NotContains(t, found, no)
+			}
+		})
+	}
+}
+
+func TestABrokenTableIsRefused(t *testing.T) {
+	for name, text := range map[string]string{
+		"unknown column": "code,when,text,source,mark,extra\n",
+		"empty source":   "code,when,text,source,mark\na,always,text,,read\n",
+		"code twice":     "code,when,text,source,mark\na,always,t,s,read\na,always,t,s,read\n",
+		"stray space":    "code,when,text,source,mark\na,always, t,s,read\n",
+		"no head":        "",
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, err := read(strings.NewReader(text))
+			assert.Error(t, err)
+		})
+	}
+}
