@@ -1,8 +1,10 @@
 package products
 
 import (
+	"errors"
 	"fmt"
 	"reflect"
+	"strconv"
 	"strings"
 )
 
@@ -15,13 +17,15 @@ type interval struct {
 
 // parseInterval reads a limit tag; a test reads every tag of every kind.
 func parseInterval(tag string) (interval, error) {
-	var before, after byte
-	var l interval
-	if _, err := fmt.Sscanf(tag, "%c%g,%g%c", &before, &l.low, &l.high, &after); err != nil {
-		return l, fmt.Errorf("limit %q: %w", tag, err)
+	low, high, found := strings.Cut(tag, ",")
+	if !found || len(low) < 2 || len(high) < 2 {
+		return interval{}, fmt.Errorf("limit %q is no interval such as (0,100]", tag)
 	}
-	l.lowOpen, l.highOpen = before == '(', after == ')'
-	return l, nil
+	l := interval{lowOpen: low[0] == '(', highOpen: high[len(high)-1] == ')'}
+	var lowFault, highFault error
+	l.low, lowFault = strconv.ParseFloat(low[1:], 64)
+	l.high, highFault = strconv.ParseFloat(high[:len(high)-1], 64)
+	return l, errors.Join(lowFault, highFault)
 }
 
 // holds reports whether value lies inside; NaN never does.

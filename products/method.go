@@ -14,5 +14,4 @@ type Operation struct {
 	ID   string `json:"id"`
 	Name string `json:"name"`
 	Rate Value  `json:"rate"` // m²/h, or m/h of tape for mask
-	Note string `json:"note,omitempty"`
 }
