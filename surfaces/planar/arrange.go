@@ -1,0 +1,102 @@
+package planar
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+)
+
+// Base is the colour of the ground on which all layers lie. A layer of this
+// colour uncovers the ground again.
+const Base = "base"
+
+// Layer is one colour put down inside a region, over all layers before it.
+type Layer struct {
+	Colour  string
+	Outline Region
+}
+
+// ErrNoColour is returned for a layer without a colour.
+var ErrNoColour = errors.New("a layer has no colour")
+
+// Arrangement is what one sees of layers laid on each other: the borders
+// between unlike colours. It is the same for the same layers, always.
+type Arrangement struct {
+	frame   frame
+	colours []string // of the layers, in the order put down; the ground is first
+	borders []border
+}
+
+// Arrange works out what is seen of the layers, the first at the bottom. It
+// fails for coordinates that are no numbers, for edges that turn full circle or
+// are too flat to be arcs, and for a layer without colour; the message names
+// layer, outline and corner. Figures that hide others, cross themselves or
+// have no extent are all right.
+func Arrange(layers []Layer) (*Arrangement, error) {
+	a := &Arrangement{colours: []string{Base}}
+	colourOf := make([]int, len(layers)) // by layer
+	for i, l := range layers {
+		if l.Colour == "" {
+			return nil, fmt.Errorf("layer %d: %w", i, ErrNoColour)
+		}
+		for k, o := range l.Outline {
+			if err := o.valid(); err != nil {
+				return nil, fmt.Errorf("layer %d, outline %d: %w", i, k, err)
+			}
+		}
+		colourOf[i] = slices.Index(a.colours, l.Colour)
+		if colourOf[i] < 0 {
+			colourOf[i] = len(a.colours)
+			a.colours = append(a.colours, l.Colour)
+		}
+	}
+	a.frame = frameOf(layers)
+	var edges []edge
+	outlines := 0
+	for i, l := range layers {
+		for k, o := range l.Outline {
+			var err error
+			if edges, err = edgesOf(o, a.frame, i, outlines, edges); err != nil {
+				return nil, fmt.Errorf("layer %d, outline %d: %w", i, k, err)
+			}
+			outlines++
+		}
+	}
+	for _, group := range clusters(edges, outlines) {
+		a.add(group, colourOf)
+	}
+	return a, nil
+}
+
+// add cuts the edges of one cluster and keeps the pieces between unlike
+// colours.
+func (a *Arrangement) add(edges []edge, colourOf []int) {
+	vertices := verticesOf(edges)
+	pieces := piecesOf(edges, vertices)
+	w := newWinder(edges, len(colourOf))
+	for len(pieces) > 0 {
+		n := nextBundle(pieces)
+		w.sides(pieces[:n])
+		left, right := top(w.left, colourOf), top(w.right, colourOf)
+		if left != right {
+			p := pieces[0]
+			e := &edges[p.edge]
+			b := border{from: vertices[p.low].at, to: vertices[p.high].at, radius: e.radius, turn: e.turn, left: left, right: right}
+			if !p.forward {
+				b.turn = -b.turn
+			}
+			a.borders = append(a.borders, b)
+		}
+		pieces = pieces[n:]
+	}
+}
+
+// top returns the colour seen where the layers have these winding numbers.
+func top(winding, colourOf []int) int {
+	for i := len(winding) - 1; i >= 0; i-- {
+		if winding[i] != 0 {
+			return colourOf[i]
+		}
+	}
+	return 0
+}

@@ -1,0 +1,97 @@
+package planar
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+)
+
+// Corner is a point of an outline with the way on from there: Sweep is the
+// angle through which the edge to the next corner turns, 0 for a straight
+// line, positive for an arc that turns left and negative for one that turns
+// right, above -2π and below 2π.
+type Corner struct {
+	At    Point
+	Sweep float64
+}
+
+// Outline is one closed curve; the last corner's edge leads back to the first.
+type Outline []Corner
+
+// Region is the set of points about which its outlines wind other than zero
+// times.
+type Region []Outline
+
+// maxCoordinate keeps squares of coordinates far from the end of float64.
+const maxCoordinate = 1e12
+
+// ErrNotFinite is returned for coordinates that are no number or beyond 1e12.
+var ErrNotFinite = errors.New("a coordinate is not a number or lies beyond 1e12")
+
+// valid says why an outline cannot be measured; nil if it can.
+func (o Outline) valid() error {
+	for i, c := range o {
+		if !(math.Abs(c.At.X) <= maxCoordinate && math.Abs(c.At.Y) <= maxCoordinate) {
+			return fmt.Errorf("corner %d: %w", i, ErrNotFinite)
+		}
+		if !(math.Abs(c.Sweep) < 2*math.Pi) {
+			return fmt.Errorf("corner %d: the edge sweeps %g rad; an edge sweeps less than a full turn, 2π", i, c.Sweep)
+		}
+	}
+	return nil
+}
+
+// Polygon is the outline with straight edges through the points.
+func Polygon(points ...Point) Outline {
+	o := make(Outline, len(points))
+	for i, p := range points {
+		o[i].At = p
+	}
+	return o
+}
+
+// Rectangle is the upright rectangle between two opposite corners,
+// counter-clockwise.
+func Rectangle(p, q Point) Outline {
+	b := boxOf(p, q)
+	return Polygon(b.Min, Point{b.Max.X, b.Min.Y}, b.Max, Point{b.Min.X, b.Max.Y})
+}
+
+// RoundedRectangle is Rectangle with corners of the given radius, from 0 to
+// half the shorter side; a greater radius is taken as that half.
+func RoundedRectangle(p, q Point, radius float64) Outline {
+	b := boxOf(p, q)
+	r := min(radius, b.Width()/2, b.Height()/2)
+	if !(r > 0) {
+		return Rectangle(p, q)
+	}
+	quarter := math.Pi / 2
+	return Outline{
+		{Point{b.Min.X + r, b.Min.Y}, 0}, {Point{b.Max.X - r, b.Min.Y}, quarter},
+		{Point{b.Max.X, b.Min.Y + r}, 0}, {Point{b.Max.X, b.Max.Y - r}, quarter},
+		{Point{b.Max.X - r, b.Max.Y}, 0}, {Point{b.Min.X + r, b.Max.Y}, quarter},
+		{Point{b.Min.X, b.Max.Y - r}, 0}, {Point{b.Min.X, b.Min.Y + r}, quarter},
+	}
+}
+
+// Circle is the full circle, counter-clockwise.
+func Circle(centre Point, radius float64) Outline {
+	return Outline{
+		{Point{centre.X + radius, centre.Y}, math.Pi},
+		{Point{centre.X - radius, centre.Y}, math.Pi},
+	}
+}
+
+// Reversed is the same curve run the other way round: what cuts a hole.
+func (o Outline) Reversed() Outline {
+	n := len(o)
+	back := make(Outline, n)
+	for i := range o {
+		back[i] = Corner{o[n-1-i].At, -o[(2*n-2-i)%n].Sweep}
+	}
+	return back
+}
+
+// Join is the region of all the outlines of several regions.
+func Join(regions ...Region) Region { return slices.Concat(regions...) }

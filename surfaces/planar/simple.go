@@ -1,0 +1,72 @@
+package planar
+
+import "fmt"
+
+// CrossingError says where an outline meets itself.
+type CrossingError struct {
+	At            Point
+	First, Second int // the corners from which the two edges start
+}
+
+func (e *CrossingError) Error() string {
+	return fmt.Sprintf("the edges after corners %d and %d meet at (%.6g, %.6g)", e.First, e.Second, e.At.X, e.At.Y)
+}
+
+// Simple returns nil if the outline neither crosses nor touches itself, apart
+// from each corner joining its two edges; a *CrossingError for a meeting, the
+// first by corner; or the error that Arrange would return. Corners that
+// coincide with the next one are passed over.
+func (o Outline) Simple() error {
+	if err := o.valid(); err != nil {
+		return err
+	}
+	in := frameOf([]Layer{{Outline: Region{o}}})
+	edges, err := edgesOf(o, in, 0, 0, nil)
+	if err != nil {
+		return err
+	}
+	number := make(map[*edge]int, len(edges))
+	for i := range edges {
+		number[&edges[i]] = i
+	}
+	var worst *CrossingError
+	eachMeeting(edges, func(e, f *edge) {
+		i, j := number[e], number[f]
+		if i > j {
+			e, f, i, j = f, e, j, i
+		}
+		at, found := e.meetsBeyondCorner(f, j == i+1, i == 0 && j == len(edges)-1)
+		if found && (worst == nil || e.corner < worst.First || (e.corner == worst.First && f.corner < worst.Second)) {
+			worst = &CrossingError{in.back(at), e.corner, f.corner}
+		}
+	})
+	if worst != nil {
+		return worst
+	}
+	return nil
+}
+
+// meetsBeyondCorner returns a point that two edges of one outline share other
+// than a corner between them: follows says that f starts where e ends, closes
+// that f ends where e starts.
+func (e *edge) meetsBeyondCorner(f *edge, follows, closes bool) (Point, bool) {
+	places := meet(e, f, nil)
+	for _, p := range []Point{f.from, f.to} {
+		if e.near(p, tolerance) {
+			places = append(places, p)
+		}
+	}
+	for _, p := range []Point{e.from, e.to} {
+		if f.near(p, tolerance) {
+			places = append(places, p)
+		}
+	}
+	const corner = 4 * tolerance
+	for _, p := range places {
+		if (follows && p.within(e.to, corner)) || (closes && p.within(e.from, corner)) {
+			continue
+		}
+		return p, true
+	}
+	return Point{}, false
+}
