@@ -1,0 +1,60 @@
+package surfaces
+
+import (
+	"fmt"
+	"math"
+)
+
+// Bounds of an outline: what a person would tape, and what can be checked for
+// crossings in a moment.
+const (
+	maxCorners    = 500
+	maxHoles      = 500
+	maxCoordinate = 500 // m
+)
+
+// corners drops a last corner that repeats the first: an outline may be closed
+// by hand.
+func corners(outline [][2]float64) polygon {
+	last := len(outline) - 1
+	if last > 2 && math.Hypot(outline[0][0]-outline[last][0], outline[0][1]-outline[last][1]) <= touch {
+		outline = outline[:last]
+	}
+	return outline
+}
+
+// checkOutline reports what is wrong with a straight-sided outline and says
+// whether it encloses one area.
+func checkOutline(at string, outline [][2]float64, report reporter) bool {
+	if len(outline) > maxCorners+1 {
+		report(at, "too_many", fmt.Sprintf("the outline has %d corners; at most %d are taken", len(outline), maxCorners))
+		return false
+	}
+	clean := true
+	for i, corner := range outline {
+		for k, axis := range []string{"x", "y"} {
+			if !(math.Abs(corner[k]) <= maxCoordinate) { // NaN fails too
+				clean = false
+				report(fmt.Sprintf("%s/%d/%d", at, i, k), "out_of_range", fmt.Sprintf(
+					"%s is %s; it must be at least %d m and at most %d m", axis, metres(corner[k]), -maxCoordinate, maxCoordinate))
+			}
+		}
+	}
+	if !clean {
+		return false
+	}
+	p := corners(outline)
+	if len(p) < 3 {
+		report(at, "required", fmt.Sprintf("the outline has %d corners; give three or more", len(p)))
+		return false
+	}
+	if i, j, found := p.selfCrossing(); found {
+		detail := fmt.Sprintf("the sides from corner %d and from corner %d cross or touch; list the corners in order along the outline", i, j)
+		if i == j {
+			detail = fmt.Sprintf("corner %d is given twice in a row; leave one out", i)
+		}
+		report(at, "self_crossing", detail)
+		return false
+	}
+	return true
+}

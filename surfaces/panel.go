@@ -1,0 +1,118 @@
+package surfaces
+
+import (
+	"fmt"
+	"strconv"
+)
+
+// Panel is a flat sheet: a rectangle, or any outline with straight sides, with
+// holes in it.
+type Panel struct {
+	WidthM        *float64     `json:"width_m,omitempty" limit:"[0.001,500]" doc:"left to right; or give outline"`
+	HeightM       *float64     `json:"height_m,omitempty" limit:"[0.001,500]" doc:"bottom to top; or give outline"`
+	CornerRadiusM *float64     `json:"corner_radius_m,omitempty" limit:"[0,250]" doc:"of a rectangular panel; 0 (the default) for sharp corners"`
+	Outline       [][2]float64 `json:"outline,omitempty" unit:"m" doc:"a panel with straight sides: corners [x, y] in order, at least three"`
+	Holes         []Hole       `json:"holes,omitempty" doc:"openings cut out; they may not touch each other or the outline"`
+	Sides         int          `json:"sides" limit:"[1,2]" doc:"faces painted: 1 (the default) or 2"`
+	ThicknessMM   *float64     `json:"thickness_mm,omitempty" limit:"[0.001,1000]" doc:"of the sheet, if its edges and the rims of its holes are painted too"`
+}
+
+// Kind implements Shape.
+func (*Panel) Kind() string { return "panel" }
+
+// Check implements Shape. Crossing outlines, holes that reach the outline and
+// holes that meet each other are refused.
+func (s *Panel) Check(report func(pointer, code, detail string)) {
+	clean := inRange(s, report)
+	if !s.checkForm(report) {
+		clean = false
+	}
+	if len(s.Holes) > maxHoles {
+		report("/holes", "too_many", fmt.Sprintf("the panel has %d holes; at most %d are taken", len(s.Holes), maxHoles))
+		return
+	}
+	for i, h := range s.Holes {
+		if !h.check("/holes/"+strconv.Itoa(i), report) {
+			clean = false
+		}
+	}
+	if clean {
+		s.checkHoles(report)
+	}
+}
+
+// checkForm reports unless the panel is a rectangle or an outline.
+func (s *Panel) checkForm(report reporter) bool {
+	if len(s.Outline) == 0 {
+		if s.WidthM == nil && s.HeightM == nil {
+			report("/width_m", "required", "the panel has no size; give width_m and height_m, or outline")
+			return false
+		}
+		return checkRectangle("", s.WidthM, s.HeightM, s.CornerRadiusM, report)
+	}
+	clean := checkOutline("/outline", s.Outline, report)
+	for _, f := range []struct {
+		pointer string
+		value   *float64
+	}{{"/width_m", s.WidthM}, {"/height_m", s.HeightM}, {"/corner_radius_m", s.CornerRadiusM}} {
+		clean = notApplicable(f.pointer, f.value, "the panel is already given by its outline", report) && clean
+	}
+	return clean
+}
+
+// checkHoles reports holes that reach the outline and pairs that meet.
+func (s *Panel) checkHoles(report reporter) {
+	panel := s.figure()
+	holes := make([]figure, len(s.Holes))
+	for i, h := range s.Holes {
+		at := "/holes/" + strconv.Itoa(i)
+		holes[i] = h.figure()
+		if !holes[i].within(panel) {
+			report(at, "outside", fmt.Sprintf(
+				"hole %d reaches the panel's outline or lies beyond it; move it, or cut it into the outline", i))
+		}
+		for j := range i {
+			if holes[i].meets(holes[j]) {
+				report(at, "overlap", fmt.Sprintf("hole %d and hole %d overlap or touch; move one, or give both as one outline", j, i))
+			}
+		}
+	}
+}
+
+func (s *Panel) figure() figure {
+	if len(s.Outline) > 0 {
+		return figure{core: corners(s.Outline)}
+	}
+	w, h := or(s.WidthM, 0), or(s.HeightM, 0)
+	return roundedRectangle(w/2, h/2, w, h, or(s.CornerRadiusM, 0))
+}
+
+// Measure implements Shape. The faces are front, back when both sides are
+// painted, and edges (outline and rims of holes) when the thickness is given.
+// Where there is no face edges, front meets back, or Open on a one-sided panel.
+func (s *Panel) Measure() Measurement {
+	gross, line := s.figure().area(), s.figure().perimeter()
+	cut, rims := 0.0, 0.0
+	for _, h := range s.Holes {
+		f := h.figure()
+		cut, rims = cut+f.area(), rims+f.perimeter()
+	}
+	m := Measurement{Method: "flat panel from its dimensions, holes cut out", AccuracyPercent: accuracy(wayTaped)}
+	terms := map[string]float64{"A": gross, "H": cut}
+	m.face("front", gross-cut, "A−H", terms, "identity")
+	behind := Open
+	if s.Sides == 2 {
+		behind = "back"
+		m.face("back", gross-cut, "A−H", terms, "identity")
+	}
+	if s.ThicknessMM == nil {
+		m.edge("front", behind, line+rims)
+	} else {
+		t := *s.ThicknessMM / 1000
+		m.face("edges", (line+rims)*t, "(P+R)·t", map[string]float64{"P": line, "R": rims, "t": t}, "identity")
+		m.edge("front", "edges", line+rims)
+		m.edge("edges", behind, line+rims)
+	}
+	m.note("outline_and_rims_m", line+rims, "m", "P+R", map[string]float64{"P": line, "R": rims}, "identity")
+	return m
+}

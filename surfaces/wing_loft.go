@@ -1,0 +1,84 @@
+package surfaces
+
+import "math"
+
+// wingLoft is what the surface between a root and a tip section comes to.
+type wingLoft struct {
+	rootChord, tipChord float64
+	upper, lower, base  wingFace
+	leading, trailing   float64 // lengths of the edges
+	tipArea             float64 // enclosed by the tip section
+}
+
+// wingFace is one face of a wing with the lines where it meets root and tip.
+type wingFace struct {
+	name                    string
+	area, rootLine, tipLine float64
+}
+
+func (w wingLoft) faces() []wingFace { return []wingFace{w.upper, w.lower, w.base} }
+
+// loftWing integrates the ruled surface of each face around the section, in
+// the section's smooth parameter: Gauss's rule on each piece, and the exact
+// integral along the span. For one thickness ratio this equals
+//
+//	S·∮√(X'² + Z'² + (Z'·(tan Λ + c'·X) − X'·c'·Z)²) du,  c' = dc/dy
+//
+// Source: identity; TM-4741 for the sections.
+func loftWing(s *Wing) wingLoft {
+	w := wingLoft{
+		rootChord: s.RootChordM, tipChord: or(s.TipChordM, 0),
+		upper: wingFace{name: "upper"}, lower: wingFace{name: "lower"}, base: wingFace{name: "trailing_edge"},
+	}
+	root, tip := s.sections()
+	aft := s.SpanM * math.Tan(s.SweepLEDeg*math.Pi/180)
+	pieces := root.pieces()
+	for i := 1; i < len(pieces); i++ {
+		start, width := pieces[i-1], pieces[i]-pieces[i-1]
+		for _, n := range gauss() {
+			u, weight := start+width*n.at, width*n.weight
+			w.upper.add(&w, root, tip, u, weight, 1, aft, s.SpanM)
+			w.lower.add(&w, root, tip, u, weight, -1, aft, s.SpanM)
+		}
+	}
+	w.closeTail(root, tip, aft, s.SpanM)
+	w.leading = s.planLength(aft)
+	w.trailing = s.planLength(aft + w.tipChord - w.rootChord)
+	return w
+}
+
+// add takes in one narrow strip from the root's outline to the tip's.
+func (f *wingFace) add(w *wingLoft, root, tip section, u, weight, side, aft, span float64) {
+	p0, d0 := root.at(u, side)
+	p1, d1 := tip.at(u, side)
+	d0, d1 = d0.scaled(weight*w.rootChord), d1.scaled(weight*w.tipChord)
+	p0, p1 = p0.scaled(w.rootChord), p1.scaled(w.tipChord)
+	w.tipArea += side * (p1.z*d1.x - p1.x*d1.z) / 2
+	f.rootLine += d0.length()
+	f.tipLine += d1.length()
+	p1.x += aft
+	f.area += ruledStrip(p0, d0, p1, d1, span)
+}
+
+// closeTail adds the base of an open trailing edge: lines from the lower to
+// the upper end of the outline, at root and tip alike.
+func (w *wingLoft) closeTail(root, tip section, aft, span float64) {
+	if !root.openTail {
+		return
+	}
+	low0, _ := root.at(1, -1)
+	high0, _ := root.at(1, 1)
+	low1, _ := tip.at(1, -1)
+	high1, _ := tip.at(1, 1)
+	up0 := inPlane{high0.x - low0.x, high0.z - low0.z}.scaled(w.rootChord)
+	up1 := inPlane{high1.x - low1.x, high1.z - low1.z}.scaled(w.tipChord)
+	low0, low1 = low0.scaled(w.rootChord), low1.scaled(w.tipChord)
+	w.tipArea += (low1.x*up1.z - low1.z*up1.x) / 2
+	low1.x += aft
+	for _, n := range gauss() {
+		p0 := inPlane{low0.x + n.at*up0.x, low0.z + n.at*up0.z}
+		p1 := inPlane{low1.x + n.at*up1.x, low1.z + n.at*up1.z}
+		w.base.area += ruledStrip(p0, up0.scaled(n.weight), p1, up1.scaled(n.weight), span)
+	}
+	w.base.rootLine, w.base.tipLine = up0.length(), up1.length()
+}
