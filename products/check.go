@@ -11,10 +11,10 @@ import (
 
 // Bounds that keep a document from holding the engine up; this program's own.
 const (
-	mostPacks   = 50        // sizes of one product
-	mostText    = 500       // letters of a name or note
-	highestCost = 1_000_000 // of one pack, in any currency unit
-	priceDigits = 4         // decimal places of a price
+	mostPacks    = 50         // sizes of one product
+	mostText     = 500        // letters of a name or note
+	highestPrice = 10_000_000 // of one pack, in any currency
+	priceDigits  = 4          // decimal places of a price
 )
 
 // check reports the faults that any kind can have: numbers outside the limits
@@ -65,17 +65,19 @@ func checkPacks(c *Common, report func(pointer, code, detail string)) {
 }
 
 // priceFault says what is wrong with a price, "" when nothing is. It looks at
-// the exponent first: a price of a million digits must cost nothing to refuse.
+// the length first: a price of a million digits must cost nothing to refuse.
 func priceFault(price *decimal.Decimal) string {
 	switch {
 	case price == nil:
 		return ""
-	case price.Exponent() < -priceDigits && !price.Equal(price.Truncate(priceDigits)):
+	case price.Coefficient().BitLen() > 100 || price.Exponent() > 9:
+		return fmt.Sprintf("price is too long a number; it must be at most %d with at most %d decimal places", highestPrice, priceDigits)
+	case price.Exponent() < -30 || !price.Equal(price.Truncate(priceDigits)):
 		return fmt.Sprintf("price has more than %d decimal places", priceDigits)
 	case price.IsNegative():
 		return "price is negative; it must be at least 0"
-	case price.Exponent() > 9 || price.NumDigits()+int(price.Exponent()) > 9 || price.GreaterThan(decimal.NewFromInt(highestCost)):
-		return fmt.Sprintf("price is above %d; check the currency", highestCost)
+	case price.GreaterThan(decimal.NewFromInt(highestPrice)):
+		return fmt.Sprintf("price is above %d; check the currency", highestPrice)
 	}
 	return ""
 }
