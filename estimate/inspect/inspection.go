@@ -1,0 +1,68 @@
+package inspect
+
+import "filmbuild/surfaces/quantity"
+
+// Inspection is a coated surface whose dry film is to be measured.
+type Inspection struct {
+	AreaM2    float64  `json:"area_m2" limit:"(0,100000]" doc:"the coated surface"`
+	DryFilmUm *float64 `json:"dry_film_um,omitempty" limit:"[0.1,20000]" doc:"the dry film that was specified, all coats; gives the least readings that pass"`
+}
+
+// NewInspection returns an inspection without values; both are the user's.
+func NewInspection() *Inspection { return &Inspection{} }
+
+// leastSpot is the share of the specified film that every spot must reach.
+// Source: SSPC-PA 2, default level (reference coating A2).
+const leastSpot = 0.8
+
+// Check reports every fault of the input.
+func (i *Inspection) Check(report func(pointer, code, detail string)) { quantity.Check(i, report) }
+
+// Result is how many readings are taken, and what they must be.
+type Result struct {
+	Areas           int      `json:"areas"`                        // of about 10 m² each
+	Spots           int      `json:"spots"`                        // 5 to an area
+	Readings        int      `json:"readings"`                     // 3 to a spot
+	LeastAreaMeanUm *float64 `json:"least_area_mean_um,omitempty"` // mean of an area's 5 spots
+	LeastSpotUm     *float64 `json:"least_spot_um,omitempty"`      // mean of a spot's 3 readings
+	AreasByFeet     *int     `json:"areas_by_feet,omitempty"`      // where counting in square feet asks for more
+
+	Working  []quantity.Working `json:"working"`
+	Warnings []string           `json:"warnings,omitempty"`
+}
+
+const (
+	sourceAreas    = "SSPC-PA 2: areas of 10 m² (figures in m² from memory)"
+	sourceReadings = "SSPC-PA 2: 5 spots to an area, 3 readings to a spot"
+)
+
+// Calculate counts the readings. It expects input that Check finds sound and
+// returns a *quantity.RangeError otherwise.
+func (i Inspection) Calculate() (Result, error) {
+	areas, err := Areas(i.AreaM2)
+	if err != nil {
+		return Result{}, err
+	}
+	byFeet, err := AreasByFeet(i.AreaM2)
+	if err != nil {
+		return Result{}, err
+	}
+	r := Result{Areas: areas, Spots: areas * SpotsPerArea, Readings: areas * SpotsPerArea * ReadingsPerSpot}
+	r.Working = []quantity.Working{
+		{Quantity: "areas", Value: float64(areas), Formula: "A ≤ 30: ⌈A/10⌉; A ≤ 100: 3; else 3 + ⌈(A − 100)/100⌉",
+			Terms: map[string]float64{"A": i.AreaM2}, Source: sourceAreas},
+		{Quantity: "readings", Value: float64(r.Readings), Formula: "areas·5·3",
+			Terms: map[string]float64{"areas": float64(areas)}, Source: sourceReadings},
+	}
+	if byFeet > areas {
+		r.AreasByFeet = &byFeet
+		r.Warnings = append(r.Warnings, "counted in square feet the standard asks for more areas here; see areas_by_feet")
+	}
+	if i.DryFilmUm != nil {
+		if err := quantity.Within("dry film", *i.DryFilmUm, "µm", quantity.Limits{Low: 0.1, High: 20000}); err != nil {
+			return Result{}, err
+		}
+		r.LeastAreaMeanUm, r.LeastSpotUm = new(*i.DryFilmUm), new(leastSpot**i.DryFilmUm)
+	}
+	return r, nil
+}
