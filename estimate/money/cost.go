@@ -1,0 +1,80 @@
+package money
+
+import (
+	"math"
+
+	"github.com/shopspring/decimal"
+)
+
+var one = decimal.New(1, 0)
+
+// furthestExponent bounds the powers of ten that enter a calculation: float64
+// needs 324 and a price 8. Beyond about 2^31 decimal panics.
+const furthestExponent = 400
+
+// Of returns a decimal as an amount of the currency, rounded half away from zero.
+// A decimal with an exponent beyond ±400 gives an amount that is not valid.
+func (c Currency) Of(value decimal.Decimal) Amount {
+	if !plain(value) {
+		return Amount{minorUnits: c.minorUnits, invalid: true}
+	}
+	return round(value, one, c.minorUnits)
+}
+
+// Cost turns a quantity into money:
+//
+//	cost = quantity · unitPrice, rounded once
+//
+// quantity is in the unit that the price is for. If it is NaN or infinite the
+// result is not valid.
+//
+// Source: identity; rounding half away from zero as a spreadsheet's ROUND.
+func (c Currency) Cost(quantity float64, unitPrice decimal.Decimal) Amount {
+	return c.CostFromPack(quantity, 1, unitPrice)
+}
+
+// CostFromPack is the cost of the part of a pack that is used up:
+//
+//	cost = quantity · packPrice / pack, rounded once
+//
+// quantity and pack are in the same unit. A unit price would have to be rounded
+// before it could be multiplied, and ties would then fall on the wrong side. The
+// result is not valid unless quantity is finite and pack is finite and above 0.
+//
+// Source: identity.
+func (c Currency) CostFromPack(quantity, pack float64, packPrice decimal.Decimal) Amount {
+	if !finite(quantity) || !finite(pack) || pack <= 0 || !plain(packPrice) {
+		return Amount{minorUnits: c.minorUnits, invalid: true}
+	}
+	return round(shortest(quantity).Mul(packPrice), shortest(pack), c.minorUnits)
+}
+
+// MulPercent returns the given percentage of a, such as a tax or a contingency,
+// rounded once to a's minor units. If percent is NaN or infinite the result is
+// not valid.
+func (a Amount) MulPercent(percent float64) Amount {
+	if a.invalid || !finite(percent) {
+		return Amount{minorUnits: a.minorUnits, invalid: true}
+	}
+	return round(a.value.Mul(shortest(percent)), decimal.New(100, 0), a.minorUnits)
+}
+
+// round is the one place where money is rounded: numerator / denominator to the
+// given places, half away from zero, in exact decimal arithmetic. denominator is
+// above 0.
+func round(numerator, denominator decimal.Decimal, places int32) Amount {
+	if denominator.Equal(one) {
+		return bounded(numerator.Round(places), places, false)
+	}
+	return bounded(numerator.DivRound(denominator, places), places, false)
+}
+
+// shortest returns the decimal of the shortest text that reads back as value,
+// which must be finite: decimal panics otherwise.
+func shortest(value float64) decimal.Decimal { return decimal.NewFromFloat(value) }
+
+func plain(value decimal.Decimal) bool {
+	return value.Exponent() >= -furthestExponent && value.Exponent() <= furthestExponent
+}
+
+func finite(value float64) bool { return !math.IsNaN(value) && !math.IsInf(value, 0) }
