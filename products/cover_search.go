@@ -151,9 +151,9 @@ func (c *covering) add(l label) {
 	l.next = -1
 	if head, ok := c.byRest[rest]; ok {
 		for at := head; at >= 0; at = c.labels[at].next {
-			if other := &c.labels[at]; c.beats(*other, l) {
+			if other := &c.labels[at]; c.beats(other, &l) {
 				return
-			} else if c.beats(l, *other) {
+			} else if c.beats(&l, other) {
 				other.dead = true
 			}
 		}
@@ -168,7 +168,7 @@ func (c *covering) add(l label) {
 }
 
 // beats reports whether a, with pivots up to the sum of b, is as good as b.
-func (c *covering) beats(a, b label) bool {
+func (c *covering) beats(a, b *label) bool {
 	if a.sum > b.sum {
 		return false
 	}
