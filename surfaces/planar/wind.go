@@ -85,8 +85,15 @@ func (e *edge) rise() int {
 }
 
 // rightOf reports whether the edge passes to the right of a point whose height
-// it spans.
+// it spans. The box answers first, also for edges so short that a product of
+// their extents vanishes.
 func (e *edge) rightOf(p Point) bool {
+	if p.X < e.box.Min.X {
+		return true
+	}
+	if p.X > e.box.Max.X {
+		return false
+	}
 	if e.radius == 0 {
 		side := e.to.minus(e.from).cross(p.minus(e.from))
 		return side > 0 == (e.rise() > 0)

@@ -1,0 +1,90 @@
+package marking
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"filmbuild/surfaces/planar"
+	"filmbuild/surfaces/quantity"
+)
+
+// reporter receives one fault: a JSON pointer, a stable code and a sentence.
+type reporter = func(pointer, code, detail string)
+
+// Stencil is the part that all figures share: how they are cut from film.
+type Stencil struct {
+	StencilMarginMM float64 `json:"stencil_margin_mm" limit:"[0,1000]" doc:"film left on every side of the figure's box; 50 unless given"`
+}
+
+// usualStencil leaves a hand's breadth to burnish and to tape paper onto
+// (common practice; no published figure found).
+func usualStencil() Stencil { return Stencil{StencilMarginMM: 50} }
+
+// StencilMargin implements Figure.
+func (s Stencil) StencilMargin() float64 { return s.StencilMarginMM / 1000 }
+
+// inRange reports every number outside the limits of its tag and says whether
+// there was none, so that rules between fields can be skipped.
+func inRange(v any, report reporter) bool {
+	clean := true
+	quantity.Check(v, func(pointer, code, detail string) {
+		clean = false
+		report(pointer, code, detail)
+	})
+	return clean
+}
+
+// mostColour is the longest name of a colour, in bytes.
+const mostColour = 60
+
+// checkColour reports a colour that is missing, is the base, or is not written
+// in lower-case words.
+func checkColour(pointer, colour string, report reporter) {
+	switch {
+	case colour == "":
+		report(pointer, "required", last(pointer)+" is missing; name the colour in lower-case words, such as white")
+	case colour == planar.Base:
+		report(pointer, "not_applicable", last(pointer)+` is "base", which stands for the ground; leave that part of the figure out, or name a paint's colour`)
+	case len(colour) > mostColour:
+		report(pointer, "out_of_range", fmt.Sprintf("%s has %d bytes; a colour's name has at most %d", last(pointer), len(colour), mostColour))
+	case !lowerWords(colour):
+		report(pointer, "wrong_type", fmt.Sprintf("%s is %q; write a colour in lower-case letters and digits, words joined by a space, hyphen or underscore", last(pointer), colour))
+	}
+}
+
+func lowerWords(text string) bool {
+	words := strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '-' || r == '_' })
+	for _, w := range words {
+		for _, r := range w {
+			if !unicode.IsLower(r) && !unicode.IsDigit(r) {
+				return false
+			}
+		}
+	}
+	return len(words) > 0 && strings.IndexFunc(text[:1], isJoint) < 0 && strings.IndexFunc(text[len(text)-1:], isJoint) < 0
+}
+
+func isJoint(r rune) bool { return r == ' ' || r == '-' || r == '_' }
+
+// oneOf reports a word that is none of those allowed.
+func oneOf(pointer, value string, report reporter, allowed ...string) {
+	for _, a := range allowed {
+		if value == a {
+			return
+		}
+	}
+	report(pointer, "unknown_kind", fmt.Sprintf("%s is %q; it must be one of %s", last(pointer), value, strings.Join(allowed, ", ")))
+}
+
+// last is the last part of a JSON pointer.
+func last(pointer string) string { return pointer[strings.LastIndexByte(pointer, '/')+1:] }
+
+// metres prints a length for a sentence.
+func metres(value float64) string { return strconv.FormatFloat(value, 'g', 6, 64) + " m" }
+
+// layer is one colour on outlines.
+func layer(colour string, outlines ...planar.Outline) planar.Layer {
+	return planar.Layer{Colour: colour, Outline: outlines}
+}

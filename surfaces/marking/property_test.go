@@ -1,0 +1,192 @@
+package marking
+
+import (
+	"math"
+	"reflect"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"filmbuild/surfaces/planar"
+	"filmbuild/surfaces/quantity"
+)
+
+// anyFigure draws a figure of any kind with numbers of its own.
+func anyFigure(t *rapid.T) Figure {
+	all := Kinds()
+	f, _ := New(all[rapid.IntRange(0, len(all)-1).Draw(t, "kind")].Name)
+	unit := rapid.Float64Range(0, 1)
+	next := func() float64 { return unit.Draw(t, "unit") }
+	fill(f, next)
+	if len(faultsOf(f)) > 0 {
+		t.Skip("the draw is no figure")
+	}
+	return f
+}
+
+// fill sets every number, text and list of a figure from next, which gives
+// numbers from 0 to 1.
+func fill(f Figure, next func() float64) {
+	fillStruct(reflect.ValueOf(f).Elem(), next)
+}
+
+// oneColour picks a colour; next may be no number when fuzzing.
+func oneColour(x float64) string {
+	switch {
+	case x < 0.3:
+		return "white"
+	case x < 0.6:
+		return "red"
+	case x < 0.8:
+		return "blue"
+	}
+	return "yellow"
+}
+
+func fillStruct(v reflect.Value, next func() float64) {
+	for i := range v.NumField() {
+		field, value := v.Type().Field(i), v.Field(i)
+		switch {
+		case value.Kind() == reflect.Struct:
+			fillStruct(value, next)
+		case value.Kind() == reflect.Bool:
+			value.SetBool(next() < 0.5)
+		case value.Kind() == reflect.String && value.String() == "":
+			value.SetString(oneColour(next()))
+		case value.Kind() == reflect.Float64:
+			value.SetFloat(numberFor(field, next()))
+		case value.Type() == reflect.TypeFor[*float64]() && next() < 0.7:
+			x := numberFor(field, next())
+			value.Set(reflect.ValueOf(&x))
+		case value.Kind() == reflect.Slice:
+			fillList(value, next)
+		}
+	}
+}
+
+func fillList(list reflect.Value, next func() float64) {
+	n := 1
+	for n < 8 && next() < 0.8 {
+		n++
+	}
+	list.Set(reflect.MakeSlice(list.Type(), n, n))
+	ratio := 0.0
+	for i := range n {
+		switch item := list.Index(i).Addr().Interface().(type) {
+		case *RoundelRing:
+			ratio += 0.01 + next()
+			*item = RoundelRing{ratio, oneColour(next())}
+		}
+	}
+}
+
+// numberFor maps x from 0 to 1 into the field's limits, mostly to sizes that
+// occur.
+func numberFor(field reflect.StructField, x float64) float64 {
+	limits, err := quantity.ParseLimits(field.Tag.Get("limit"))
+	if err != nil {
+		return x
+	}
+	low, high := limits.Low, min(limits.High, 100)
+	if x == 0 {
+		return low
+	}
+	return low + (high-low)*x*x*x
+}
+
+// ID-1 and ID-2 (identities): the colours fill the outline, and the perimeters
+// of the colours are the outline and twice the inner edges.
+func TestFigureIdentities(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := anyFigure(t)
+		m, err := Measure(f)
+		require.NoError(t, err)
+		sum, perimeters, outline := 0.0, 0.0, 0.0
+		for _, c := range m.Colours {
+			require.GreaterOrEqual(t, c.AreaM2, 0.0)
+			sum += c.AreaM2
+		}
+		for _, e := range m.Edges {
+			require.Positive(t, e.LengthM)
+			perimeters += e.LengthM
+			if e.Between[1] == planar.Base {
+				outline += e.LengthM
+			} else {
+				perimeters += e.LengthM
+			}
+		}
+		assert.InEpsilon(t, m.AreaM2, sum, 1e-12)
+		assert.InEpsilon(t, m.EdgeTwoSidedM, perimeters, 1e-12, "ID-2")
+		assert.InEpsilon(t, m.OutlineM, outline, 1e-12)
+		assert.InDelta(t, m.OutlineM+m.EdgeTwoSidedM, 2*m.EdgeOnceM, 1e-12*m.EdgeOnceM)
+
+		// ID-1: the same figure in one colour, where only the outline is left.
+		plain := f.Layers()
+		for i := range plain {
+			if plain[i].Colour != planar.Base {
+				plain[i].Colour = "grey"
+			}
+		}
+		one, err := planar.Arrange(plain)
+		require.NoError(t, err)
+		assert.InEpsilon(t, m.AreaM2, one.Areas()[0].Area, 1e-9, "ID-1")
+		assert.InEpsilon(t, m.OutlineM, one.Lengths()[0].Length, 1e-9)
+	})
+}
+
+// ID-3 and ID-4 (identities) at the rounding of float64, for the figure with
+// the most borders of the usual ones.
+func TestStarAndBarScaledAndTurned(t *testing.T) {
+	f := newStarAndBar()
+	f.SizeM = 0.635
+	here, err := planar.Arrange(f.Layers())
+	require.NoError(t, err)
+	for step := range 60 {
+		k := 0.01 * float64(1+step)
+		placed := planar.Placement{Scale: k, Turn: float64(step) * math.Pi / 30, Mirror: step%2 == 1}
+		there, err := planar.Arrange(placed.Layers(f.Layers()))
+		require.NoError(t, err)
+		for i, a := range here.Areas() {
+			require.InEpsilon(t, a.Area*k*k, there.Areas()[i].Area, 1e-12, "%s at %d", a.Colour, step)
+		}
+		for i, l := range here.Lengths() {
+			require.InEpsilon(t, l.Length*k, there.Lengths()[i].Length, 1e-12, "%v at %d", l.Between, step)
+		}
+	}
+}
+
+// ID-3 and ID-4 (identities) for every kind. A radius or width below the
+// tolerance of planar may vanish when moved, hence 1e-9 there: areas go with the square of the scale and lengths
+// with the scale; turning, mirroring and shifting far away change neither.
+func TestFiguresKeepTheirMeasuresWhenPlaced(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := anyFigure(t)
+		here, err := planar.Arrange(f.Layers())
+		require.NoError(t, err)
+		k := rapid.Float64Range(0.1, 10).Draw(t, "scale")
+		near := planar.Placement{Scale: k, Turn: rapid.Float64Range(-7, 7).Draw(t, "turn"), Mirror: rapid.Bool().Draw(t, "mirror")}
+		far := near
+		size := math.Hypot(here.Box().Width(), here.Box().Height())
+		far.Shift = planar.Point{X: 1e3 * k * size, Y: -1e3 * k * size}
+		const within = 1e-9
+		for _, placement := range []planar.Placement{{Scale: k}, near, far} {
+			there, err := planar.Arrange(placement.Layers(f.Layers()))
+			require.NoError(t, err)
+			total := 0.0
+			for _, a := range here.Areas() {
+				total += a.Area
+			}
+			require.Len(t, there.Areas(), len(here.Areas()))
+			for i, a := range here.Areas() {
+				assert.InDelta(t, a.Area, there.Areas()[i].Area/(k*k), within*size*size, a.Colour)
+			}
+			require.Len(t, there.Lengths(), len(here.Lengths()))
+			for i, l := range here.Lengths() {
+				assert.Equal(t, l.Between, there.Lengths()[i].Between)
+				assert.InDelta(t, l.Length, there.Lengths()[i].Length/k, within*size*10, l.Between)
+			}
+		}
+	})
+}
