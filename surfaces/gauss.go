@@ -47,7 +47,7 @@ type arcNode struct {
 // reach are such that finer ones change an area by less than 1e-12 of it, and by
 // less than 1e-9 on a section a hundred times as wide as high.
 var (
-	quarterEllipse = sync.OnceValue(func() []arcNode { return quarter(3.7, 22) })
+	quarterEllipse = sync.OnceValue(func() []arcNode { return quarter(3.7, 26) })
 	quarterAny     = sync.OnceValue(func() []arcNode { return quarter(6.2, 40) })
 )
 
