@@ -41,7 +41,8 @@ func ExampleWing() {
 }
 
 // An elliptic frustum from 1.0 × 0.6 to 0.3 × 0.8 m semi-axes over 2 m
-// (reference G4.03, computed: 8.7497124117112).
+// (reference G4.03, computed: 8.7497124117112). The boundary of each side is
+// half of both ellipses and the lines √4.04 m along the top and the bottom.
 func ExampleBody() {
 	m, err := surfaces.Measure(&surfaces.Body{Nose: "open", Tail: "open", Stations: []surfaces.Station{
 		{XM: 0, WidthM: 2, HeightM: 1.2}, {XM: 2, WidthM: 0.6, HeightM: 1.6},
@@ -55,8 +56,8 @@ func ExampleBody() {
 	}
 	fmt.Printf("%.12f m²\n", m.AreaM2())
 	// Output:
-	// left 4.3748562059 m², boundary 8.4467 m
-	// right 4.3748562059 m², boundary 8.4467 m
+	// left 4.3748562059 m², boundary 8.3910 m
+	// right 4.3748562059 m², boundary 8.3910 m
 	// 8.749712411711 m²
 }
 
