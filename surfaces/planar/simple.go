@@ -25,23 +25,16 @@ func (o Outline) Simple() error {
 	if err != nil {
 		return err
 	}
-	number := make(map[*edge]int, len(edges))
-	for i := range edges {
-		number[&edges[i]] = i
-	}
-	var worst *CrossingError
-	eachMeeting(edges, func(e, f *edge) {
-		i, j := number[e], number[f]
-		if i > j {
-			e, f, i, j = f, e, j, i
-		}
+	var first *CrossingError
+	eachMeeting(edges, func(i, j int) {
+		e, f := &edges[i], &edges[j]
 		at, found := e.meetsBeyondCorner(f, j == i+1, i == 0 && j == len(edges)-1)
-		if found && (worst == nil || e.corner < worst.First || (e.corner == worst.First && f.corner < worst.Second)) {
-			worst = &CrossingError{in.back(at), e.corner, f.corner}
+		if found && (first == nil || e.corner < first.First || (e.corner == first.First && f.corner < first.Second)) {
+			first = &CrossingError{in.back(at), e.corner, f.corner}
 		}
 	})
-	if worst != nil {
-		return worst
+	if first != nil {
+		return first
 	}
 	return nil
 }

@@ -37,8 +37,8 @@ func verticesOf(edges []edge) []vertex {
 		}
 	}
 	var found []Point
-	eachMeeting(edges, func(e, f *edge) {
-		found = meet(e, f, found[:0])
+	eachMeeting(edges, func(i, j int) {
+		found = meet(&edges[i], &edges[j], found[:0])
 		for _, p := range found {
 			all = append(all, vertex{p, crossing})
 		}
@@ -85,8 +85,8 @@ func firstFrom(vertices []vertex, x float64) int {
 }
 
 // eachMeeting calls visit for every pair of edges whose boxes come within the
-// tolerance, by a sweep along x.
-func eachMeeting(edges []edge, visit func(e, f *edge)) {
+// tolerance, the lesser index first, by a sweep along x.
+func eachMeeting(edges []edge, visit func(i, j int)) {
 	order := make([]int, len(edges))
 	for i := range order {
 		order[i] = i
@@ -94,15 +94,15 @@ func eachMeeting(edges []edge, visit func(e, f *edge)) {
 	slices.SortFunc(order, func(i, j int) int {
 		return cmp.Or(cmp.Compare(edges[i].box.Min.X, edges[j].box.Min.X), cmp.Compare(i, j))
 	})
-	for i, at := range order {
-		e := &edges[at]
-		for _, other := range order[i+1:] {
-			f := &edges[other]
+	for k, i := range order {
+		e := &edges[i]
+		for _, j := range order[k+1:] {
+			f := &edges[j]
 			if f.box.Min.X > e.box.Max.X+tolerance {
 				break
 			}
 			if e.box.meets(f.box, tolerance) {
-				visit(e, f)
+				visit(min(i, j), max(i, j))
 			}
 		}
 	}
