@@ -8,7 +8,8 @@ package quantity
 // Working is how one number was found, in a form that a person can check with
 // a pocket calculator.
 type Working struct {
-	Quantity string             `json:"quantity"` // the field's name, such as paint_l
+	Quantity string             `json:"quantity"`     // the field's name, such as paint_l
+	Of       string             `json:"of,omitempty"` // product or part, where a step has several
 	Value    float64            `json:"value"`
 	Unit     string             `json:"unit"`    // as printed beside the value: L, kg, m², h
 	Formula  string             `json:"formula"` // in the symbols of Terms

@@ -1,0 +1,39 @@
+package calculate
+
+import (
+	"filmbuild/estimate"
+	"filmbuild/estimate/fault"
+	"filmbuild/products"
+	"filmbuild/surfaces"
+	"filmbuild/surfaces/marking"
+)
+
+// area measures a shape, whose fields are the input's own.
+type area struct {
+	Shape surfaces.Shape `json:"-" wire:"inline"`
+}
+
+func (a *area) Fields() any { return a }
+
+func (a *area) Check(_ *products.Catalogue, faults *fault.List) {
+	if a.Shape != nil {
+		a.Shape.Check(faults.At(""))
+	}
+}
+
+func (a *area) Answer() (any, error) { return estimate.MeasureShape(a.Shape), nil }
+
+// figure measures a marking, whose fields are the input's own.
+type figure struct {
+	estimate.Marking
+}
+
+func (f *figure) Fields() any { return f }
+
+func (f *figure) Check(_ *products.Catalogue, faults *fault.List) {
+	if f.Figure != nil {
+		f.Figure.Check(faults.At(""))
+	}
+}
+
+func (f *figure) Answer() (any, error) { return marking.Measure(f.Figure) }

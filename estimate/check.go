@@ -1,0 +1,267 @@
+package estimate
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"filmbuild/estimate/fault"
+	"filmbuild/estimate/money"
+	"filmbuild/products"
+	"filmbuild/surfaces/quantity"
+)
+
+// Most parts of a document, so that no job can hold the engine up.
+const (
+	MostComponents = 2000
+	MostOpenings   = 200
+	MostSteps      = 500
+	MostListed     = 2000 // regions, markings, items, products, test patches
+)
+
+// Substrates are what may lie under the paint.
+func Substrates() []string {
+	return []string{"aluminium", "clad_aluminium", "magnesium", "steel", "stainless_steel", "titanium",
+		"cast_iron", "composite", "fibreglass", "fabric", "wood", "clear_plastic", "zinc"}
+}
+
+// checker goes through a job and notes every fault in it.
+type checker struct {
+	job       *Job
+	catalogue *products.Catalogue // with the job's own products
+	faults    *fault.List
+	ids       map[string]string // id of a component or region -> where it stands
+	surfaces  []surface
+	currency  money.Currency
+}
+
+// check notes every fault that can be seen before a step is computed.
+func (c *checker) check() {
+	j := c.job
+	c.counts()
+	c.name(j.Name, "/name")
+	quantity.Check(j.Labour, c.faults.At("/labour"))
+	quantity.Check(*j, c.faults.At(""))
+	c.money()
+	c.ownProducts()
+	c.components()
+	c.regions()
+	c.markings()
+	c.items()
+	if len(j.Components)+len(j.Steps)+len(j.Items)+len(j.Markings) == 0 {
+		c.faults.Add("", "required", "the job is empty; give components and steps, or items")
+	}
+}
+
+func (c *checker) counts() {
+	j := c.job
+	for _, list := range []struct {
+		name       string
+		have, most int
+	}{
+		{"components", len(j.Components), MostComponents}, {"steps", len(j.Steps), MostSteps},
+		{"regions", len(j.Regions), MostListed}, {"markings", len(j.Markings), MostListed},
+		{"items", len(j.Items), MostListed}, {"products", len(j.Products), MostListed}, {"test_patches", len(j.TestPatches), MostListed},
+	} {
+		if list.have > list.most {
+			c.faults.Addf("/"+list.name, "too_many", "%s has %d entries; the most is %d: use count for parts that are alike, or split the job", list.name, list.have, list.most)
+		}
+	}
+}
+
+func (c *checker) name(name, at string) {
+	if strings.TrimSpace(name) == "" {
+		c.faults.Add(at, "required", "name is missing; give the job a name")
+	}
+}
+
+func (c *checker) money() {
+	code := c.job.Currency
+	currency, err := money.CurrencyOf(code)
+	switch {
+	case code == "":
+		c.faults.Add("/currency", "required", "currency is missing; give an ISO 4217 code such as USD, EUR or GBP")
+	case err != nil:
+		c.faults.Addf("/currency", "unknown_reference", "%q is no ISO 4217 currency code; write three capital letters such as USD, EUR or GBP", code)
+	}
+	c.currency = currency
+	rates := c.job.Labour
+	for _, r := range []struct {
+		name string
+		rate decimal.Decimal
+	}{{"volunteer_rate", rates.VolunteerRate}, {"paid_rate", rates.PaidRate}, {"contract_rate", rates.ContractRate}} {
+		if r.rate.IsNegative() {
+			c.faults.Addf("/labour/"+r.name, "out_of_range", "%s is negative; it must be at least 0", r.name)
+		}
+	}
+}
+
+// idForm is what an id may look like: it must not hold the slash that parts a
+// component from its face.
+var idForm = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$`)
+
+// id notes a malformed or repeated id; seen is of one list, or of several that
+// share their names.
+func (c *checker) id(id, at string, seen map[string]string) {
+	switch before, twice := seen[id]; {
+	case id == "":
+		c.faults.Add(at+"/id", "required", "id is missing; give a short name such as wing or step-1")
+	case !idForm.MatchString(id):
+		c.faults.Addf(at+"/id", "wrong_type", "id %q may hold letters, digits, point, dash and underscore only, at most 80", clip(id))
+	case twice:
+		c.faults.Addf(at+"/id", "duplicate_id", "id %q is taken by %s; every id must be its own", id, before)
+	default:
+		seen[id] = at
+	}
+}
+
+// oneOf notes a word that is not in a fixed list.
+func (c *checker) oneOf(word, at, field string, words []string) {
+	if !slices.Contains(words, word) {
+		c.faults.Addf(at+"/"+field, "unknown_kind", "%s is %q; it must be one of %s", field, clip(word), strings.Join(words, ", "))
+	}
+}
+
+func (c *checker) ownProducts() {
+	seen := map[string]string{}
+	for i, p := range c.job.Products {
+		if p == nil {
+			continue // its kind was not known: noted by the decoder
+		}
+		at := "/products/" + strconv.Itoa(i)
+		c.id(p.Base().ID, at, seen)
+		p.Check(c.faults.At(at))
+		if paint, ok := p.(*products.Paint); ok && paint.Thinner != "" {
+			c.thinner(paint.Thinner, at+"/thinner")
+		}
+	}
+}
+
+func (c *checker) thinner(id, at string) {
+	p, ok := c.catalogue.Product(id)
+	if !ok {
+		c.faults.Addf(at, "unknown_reference", "there is no product %q; add it to products or name a thinner of the catalogue", clip(id))
+	} else if _, ok := p.(*products.Thinner); !ok {
+		c.faults.Addf(at, "not_applicable", "%q is a %s and not a thinner", id, p.Base().Kind)
+	}
+}
+
+func (c *checker) components() {
+	for i := range c.job.Components {
+		comp, at := &c.job.Components[i], "/components/"+strconv.Itoa(i)
+		c.id(comp.ID, at, c.ids)
+		quantity.Check(*comp, c.faults.At(at))
+		if comp.Substrate != "" {
+			c.oneOf(comp.Substrate, at, "substrate", Substrates())
+		}
+		if len(comp.Openings) > MostOpenings {
+			c.faults.Addf(at+"/openings", "too_many", "openings has %d entries; the most is %d", len(comp.Openings), MostOpenings)
+		}
+		if comp.Shape == nil {
+			c.faults.Add(at+"/shape", "required", "shape is missing; give kind and sizes, or {\"kind\": \"measured\", \"area_m2\": …}")
+			continue
+		}
+		comp.Shape.Check(c.faults.At(at + "/shape"))
+	}
+	c.measure()
+}
+
+func (c *checker) regions() {
+	for i := range c.job.Regions {
+		r, at := &c.job.Regions[i], "/regions/"+strconv.Itoa(i)
+		c.id(r.ID, at, c.ids)
+		quantity.Check(*r, c.faults.At(at))
+		if len(r.Of) == 0 {
+			c.faults.Add(at+"/of", "required", "of is empty; name the components or faces that the region lies on")
+		}
+		if r.AreaM2 != nil && r.ShareRatio != nil {
+			c.faults.Add(at+"/share_ratio", "inconsistent", "a region is measured (area_m2) or a share (share_ratio), not both")
+		}
+		if len(r.Of) > 0 && !c.faults.HasBelow(at) {
+			c.choose([]string{r.ID}, at+"/of")
+		}
+	}
+}
+
+func (c *checker) markings() {
+	seen := map[string]string{}
+	for i := range c.job.Markings {
+		m, at := &c.job.Markings[i], "/markings/"+strconv.Itoa(i)
+		c.id(m.ID, at, seen)
+		quantity.Check(*m, c.faults.At(at))
+		if m.Figure != nil {
+			m.Figure.Check(c.faults.At(at))
+		}
+		if m.On != "" {
+			c.choose([]string{m.On}, at+"/on")
+		}
+	}
+}
+
+func (c *checker) items() {
+	seen := map[string]string{}
+	for i := range c.job.Items {
+		item, at := &c.job.Items[i], "/items/"+strconv.Itoa(i)
+		c.id(item.ID, at, seen)
+		if item.Amount.IsNegative() {
+			c.faults.Add(at+"/amount", "out_of_range", "amount is negative; it must be at least 0")
+		}
+		c.oneOf(item.Funding, at, "funding", []string{"cash", "in_kind"})
+	}
+}
+
+// product returns the product of type T that a field names, and notes why
+// there is none.
+func product[T products.Product](c *checker, id, at, field, want string) (T, bool) {
+	var none T
+	if id == "" {
+		c.faults.Addf(at+"/"+field, "required", "%s is missing; give the id of a %s", field, want)
+		return none, false
+	}
+	p, ok := c.catalogue.Product(id)
+	if !ok {
+		c.faults.Addf(at+"/"+field, "unknown_reference", "there is no product %q in the job or the catalogue%s", clip(id), c.likeProduct(id))
+		return none, false
+	}
+	typed, ok := p.(T)
+	if !ok {
+		c.faults.Addf(at+"/"+field, "not_applicable", "%q is a %s; %s wants a %s", id, p.Base().Kind, field, want)
+	}
+	return typed, ok
+}
+
+// likeProduct suggests catalogue ids that share a word with an unknown one.
+func (c *checker) likeProduct(id string) string {
+	words := strings.FieldsFunc(strings.ToLower(id), func(r rune) bool { return r == '-' || r == '_' || r == ' ' })
+	var like []string
+	for _, p := range c.catalogue.Products() {
+		for _, w := range words {
+			if len(w) > 3 && strings.Contains(p.Base().ID, w) && len(like) < 4 {
+				like = append(like, p.Base().ID)
+				break
+			}
+		}
+	}
+	if len(like) == 0 {
+		return "; see /v1/products"
+	}
+	return "; there is " + strings.Join(like, ", ")
+}
+
+func clip(text string) string {
+	if runes := []rune(text); len(runes) > 60 {
+		return string(runes[:60]) + "…"
+	}
+	return text
+}
+
+func plural(n int, one string) string {
+	if n == 1 {
+		return fmt.Sprintf("1 %s", one)
+	}
+	return fmt.Sprintf("%d %ss", n, one)
+}

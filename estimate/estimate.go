@@ -1,0 +1,173 @@
+package estimate
+
+import (
+	"filmbuild/estimate/money"
+	"filmbuild/surfaces/quantity"
+)
+
+// Estimate is the whole answer. Every rendered form (table, CSV, page) reads
+// this value and computes nothing.
+type Estimate struct {
+	Job              string         `json:"job"`
+	Currency         string         `json:"currency"`
+	CatalogueVersion string         `json:"catalogue_version"` // hash of the catalogue's content
+	EngineVersion    string         `json:"engine_version"`
+	Areas            []Area         `json:"areas"`
+	Steps            []StepEstimate `json:"steps"`
+	Order            []OrderLine    `json:"order"`
+	Budget           Budget         `json:"budget"`
+	Totals           Totals         `json:"totals"`
+	Assumptions      []Assumption   `json:"assumptions"`
+	Cautions         []Caution      `json:"cautions"` // those of all steps, each once
+	Warnings         []string       `json:"warnings"` // what should be looked at before the figures are used
+}
+
+// Area is one component measured: all of its parts, openings taken off.
+type Area struct {
+	Component       string             `json:"component"`
+	Name            string             `json:"name,omitempty"`
+	Kind            string             `json:"kind"`
+	Count           int                `json:"count"`
+	AreaM2          float64            `json:"area_m2"`      // of all parts together
+	EachM2          float64            `json:"area_each_m2"` // of one part
+	OpeningsM2      float64            `json:"openings_m2"`  // taken off, of all parts together
+	EdgeM           float64            `json:"edge_m"`       // every boundary once, openings included, of all parts together
+	Faces           []FaceArea         `json:"faces"`
+	Method          string             `json:"method"`           // how the area was found
+	AccuracyPercent float64            `json:"accuracy_percent"` // plus or minus
+	Working         []quantity.Working `json:"working"`          // of one part
+}
+
+// FaceArea is one face of a component, of all parts together.
+type FaceArea struct {
+	Face   string  `json:"face"`
+	AreaM2 float64 `json:"area_m2"` // openings taken off
+	EdgeM  float64 `json:"edge_m"`  // its whole boundary, openings included
+}
+
+// StepEstimate is what one step takes.
+type StepEstimate struct {
+	ID           string             `json:"id"`
+	Name         string             `json:"name,omitempty"`
+	Operation    string             `json:"operation"`
+	AreaM2       float64            `json:"area_m2"`
+	Litres       float64            `json:"litres"`    // what leaves the tins
+	Kilograms    float64            `json:"kilograms"` // abrasive bought
+	MaskingTapeM float64            `json:"masking_tape_m"`
+	Hours        float64            `json:"hours"` // person-hours
+	WasteKg      float64            `json:"waste_kg"`
+	DryFilmKg    float64            `json:"dry_film_kg"`     // put on
+	RemovedKg    float64            `json:"removed_film_kg"` // taken off
+	VOCKg        float64            `json:"voc_kg"`          // solvent that goes into the air
+	Cost         money.Amount       `json:"cost"`            // material consumed at pack price, plus hours
+	MaterialCost money.Amount       `json:"material_cost"`
+	LabourCost   money.Amount       `json:"labour_cost"`
+	Labour       string             `json:"labour"` // volunteer, paid or contract
+	Materials    []Material         `json:"materials"`
+	Mixing       []Mixing           `json:"mixing,omitempty"`
+	Working      []quantity.Working `json:"working"`
+	Cautions     []Caution          `json:"cautions"`
+	Warnings     []string           `json:"warnings"`
+}
+
+// Material is a product that a step consumes.
+type Material struct {
+	Product  string       `json:"product"`
+	Name     string       `json:"name"`
+	Quantity float64      `json:"quantity"`
+	Unit     string       `json:"unit"` // L, kg, m or pcs
+	Cost     money.Amount `json:"cost"` // of the quantity, at the price of the packs in the order
+}
+
+// Mixing tells how to mix a paint of several parts, and how much at a time.
+type Mixing struct {
+	Product    string    `json:"product"`
+	Parts      []MixPart `json:"parts"` // what goes together, in all
+	ThinnerL   float64   `json:"thinner_l"`
+	PotLifeH   float64   `json:"pot_life_h,omitempty"`
+	PotLifeAtC float64   `json:"pot_life_at_c,omitempty"`
+	BatchL     float64   `json:"batch_l,omitempty"` // most to mix at a time: what is used within the pot life
+	Batches    int       `json:"batches,omitempty"`
+}
+
+// MixPart is one part of a mix.
+type MixPart struct {
+	Part   string  `json:"part"` // base, hardener, activator
+	Ratio  float64 `json:"ratio"`
+	Litres float64 `json:"litres"`
+}
+
+// OrderLine is what to buy of one product, in whole packs.
+type OrderLine struct {
+	Product  string       `json:"product"`
+	Name     string       `json:"name"`
+	Supplier string       `json:"supplier,omitempty"`
+	Needed   float64      `json:"needed"` // of all steps, with the job's allowance
+	Unit     string       `json:"unit"`
+	Packs    []OrderPack  `json:"packs"`
+	Bought   float64      `json:"bought"`
+	Cost     money.Amount `json:"cost"`
+	LeftOver float64      `json:"left_over"`
+}
+
+// OrderPack is a number of packs of one size.
+type OrderPack struct {
+	Pack  float64      `json:"pack"` // its content, in the line's unit
+	Count int          `json:"count"`
+	Price money.Amount `json:"price"` // of one pack
+}
+
+// Budget is the money asked for. It is built from the order, so that it holds
+// what will be paid, not what is used up.
+type Budget struct {
+	Cash              money.Amount `json:"cash"`
+	InKind            money.Amount `json:"in_kind"`
+	Contingency       money.Amount `json:"contingency"`
+	Tax               money.Amount `json:"tax"`
+	Total             money.Amount `json:"total"`
+	CashNeeded        money.Amount `json:"cash_needed"`        // cash, contingency and tax
+	MaterialsOrdered  money.Amount `json:"materials_ordered"`  // the order, within cash
+	MaterialsConsumed money.Amount `json:"materials_consumed"` // the same, as far as it is used up
+	Categories        []Category   `json:"categories"`
+}
+
+// Category is one heading of the budget. The headings add up to the total.
+type Category struct {
+	Category string       `json:"category"`
+	Cash     money.Amount `json:"cash"`
+	InKind   money.Amount `json:"in_kind"`
+	Total    money.Amount `json:"total"`
+}
+
+// Totals are the sums over all components and steps.
+type Totals struct {
+	AreaM2       float64 `json:"area_m2"` // of the components
+	Litres       float64 `json:"litres"`
+	Kilograms    float64 `json:"kilograms"`
+	MaskingTapeM float64 `json:"masking_tape_m"`
+	Hours        float64 `json:"hours"`
+	WasteKg      float64 `json:"waste_kg"`
+	DryFilmKg    float64 `json:"dry_film_kg"`
+	RemovedKg    float64 `json:"removed_film_kg"`
+	VOCKg        float64 `json:"voc_kg"`
+
+	MaterialCost money.Amount `json:"material_cost"` // consumed
+	LabourCost   money.Amount `json:"labour_cost"`
+	Cost         money.Amount `json:"cost"`
+}
+
+// Assumption is a value that the job did not give, or a choice of the method.
+type Assumption struct {
+	Text   string   `json:"text"`
+	Value  float64  `json:"value"`
+	Unit   string   `json:"unit,omitempty"`
+	Source string   `json:"source"`
+	Steps  []string `json:"steps,omitempty"` // the steps that rest on it
+}
+
+// Caution is a danger with the usual care against it.
+type Caution struct {
+	Code   string `json:"code"`
+	Text   string `json:"text"`
+	Source string `json:"source"`
+}

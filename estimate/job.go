@@ -1,0 +1,124 @@
+// Package estimate works out what a job takes: areas, paint, media, tape,
+// hours, waste, cautions, an order in whole packs and a budget, with the
+// working behind every figure.
+//
+// Run is a pure function of a job and a catalogue: no clock, no network, no
+// files, and the same bytes for the same input. Numbers are SI; money is
+// decimal (package money).
+package estimate
+
+import (
+	"github.com/shopspring/decimal"
+
+	"filmbuild/estimate/wire"
+	"filmbuild/products"
+	"filmbuild/surfaces"
+	"filmbuild/surfaces/marking"
+)
+
+// Job is the whole document: what is treated, how, with what, at which prices.
+type Job struct {
+	Name        string             `json:"name" doc:"what the job is called"`
+	Note        string             `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Currency    string             `json:"currency" doc:"ISO 4217 code of every amount in the document"`
+	Components  []Component        `json:"components,omitempty" doc:"the parts"`
+	Regions     []Region           `json:"regions,omitempty" doc:"named parts of the surface"`
+	Markings    []Marking          `json:"markings,omitempty" doc:"figures painted over the base"`
+	Steps       []Step             `json:"steps,omitempty" doc:"operations in their order"`
+	Products    []products.Product `json:"products,omitempty" doc:"products of the job's own; they override the catalogue by id"`
+	TestPatches []TestPatch        `json:"test_patches,omitempty" doc:"measured trial areas that replace book rates"`
+	Items       []Item             `json:"items,omitempty" doc:"any other money"`
+	Labour      Labour             `json:"labour,omitempty" doc:"hourly rates"`
+
+	ContingencyPercent float64 `json:"contingency_percent,omitempty" limit:"[0,100]" doc:"added to the cash cost for unknowns within the scope"`
+	TaxPercent         float64 `json:"tax_percent,omitempty" limit:"[0,100]" doc:"added to materials and to cash items"`
+	AllowancePercent   float64 `json:"allowance_percent,omitempty" limit:"[0,100]" doc:"added to every need in the order"`
+
+	// Ranges are the numbers that were given as {"low", "likely", "high"}, by
+	// JSON pointer; the fields above hold their likely values.
+	Ranges map[string]wire.Range `json:"-"`
+}
+
+// Component is a part with a shape, a count, a substrate and the paint on it.
+type Component struct {
+	ID        string         `json:"id" doc:"short name that steps and regions use"`
+	Name      string         `json:"name,omitempty" doc:"what people call it"`
+	Note      string         `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Count     int            `json:"count,omitempty" limit:"[1,100000]" doc:"how many alike"`
+	Shape     surfaces.Shape `json:"shape" doc:"its form and sizes"`
+	Substrate string         `json:"substrate,omitempty" doc:"what lies under the paint"`
+	SkinMM    *float64       `json:"skin_mm,omitempty" limit:"(0,500]" doc:"thickness of the skin"`
+
+	ExistingFilmUM         float64   `json:"existing_film_um,omitempty" limit:"[0,20000]" doc:"thickness of the paint now on it"`
+	ExistingFilmDensityKgL *float64  `json:"existing_film_density_kg_l,omitempty" limit:"[0.5,5]" doc:"density of that dry paint"`
+	Openings               []Opening `json:"openings,omitempty" doc:"what is not painted: area off, edge to mask on; of one part"`
+	ExtraAreaPercent       float64   `json:"extra_area_percent,omitempty" limit:"[0,100]" doc:"for laps, rivets and gaps"`
+}
+
+// Opening is something not painted in one component: a canopy, an intake.
+type Opening struct {
+	Name   string  `json:"name,omitempty" doc:"what it is"`
+	Face   string  `json:"face,omitempty" doc:"the face it lies in; may be left out where the shape has one face"`
+	AreaM2 float64 `json:"area_m2" limit:"(0,10000]" doc:"its area"`
+	EdgeM  float64 `json:"edge_m,omitempty" limit:"[0,10000]" doc:"length of its edge"`
+}
+
+// Region is a named part of the surface: components and faces whole, by share,
+// or by an area that was measured.
+type Region struct {
+	ID         string   `json:"id" doc:"short name that steps use"`
+	Name       string   `json:"name,omitempty" doc:"what people call it"`
+	Note       string   `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Of         []string `json:"of" doc:"components and faces it lies on"`
+	AreaM2     *float64 `json:"area_m2,omitempty" limit:"(0,100000]" doc:"its measured area, on all parts together"`
+	ShareRatio *float64 `json:"share_ratio,omitempty" limit:"(0,1]" doc:"its share of the area of what it lies on"`
+	EdgeM      *float64 `json:"edge_m,omitempty" limit:"[0,100000]" doc:"length of its edge, on all parts together"`
+}
+
+// Marking is a figure painted over the base.
+type Marking struct {
+	ID     string         `json:"id" doc:"short name that mark steps use"`
+	Note   string         `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Count  int            `json:"count,omitempty" limit:"[1,100000]" doc:"how many are painted in all"`
+	On     string         `json:"on,omitempty" doc:"component, component/face or region it is painted on"`
+	Figure marking.Figure `json:"-" wire:"inline"`
+}
+
+// TestPatch is a measured trial area. What it measures replaces the book value
+// in the steps it is for.
+type TestPatch struct {
+	For     []string `json:"for" doc:"ids of the steps it stands for"`
+	Note    string   `json:"note,omitempty" doc:"free text; not used in any figure"`
+	AreaM2  float64  `json:"area_m2" limit:"(0,1000]" doc:"area of the patch"`
+	Minutes *float64 `json:"minutes,omitempty" limit:"(0,10000]" doc:"time it took"`
+	MediaKg *float64 `json:"media_kg,omitempty" limit:"(0,10000]" doc:"abrasive thrown at it"`
+	Litres  *float64 `json:"litres,omitempty" limit:"(0,1000]" doc:"paint (unthinned) or liquid used on it"`
+	FilmUM  *float64 `json:"film_um,omitempty" limit:"(0,5000]" doc:"dry film measured on it"`
+}
+
+// Item is any other money: hire, freight, disposal.
+type Item struct {
+	ID               string          `json:"id" doc:"short name"`
+	Name             string          `json:"name,omitempty" doc:"what it is"`
+	Note             string          `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Amount           decimal.Decimal `json:"amount" doc:"in the job's currency"`
+	Category         string          `json:"category,omitempty" doc:"heading in the budget"`
+	Funding          string          `json:"funding,omitempty" doc:"cash or in_kind"`
+	CorrelationGroup string          `json:"correlation_group,omitempty" doc:"items that vary together; used by ranges"`
+}
+
+// Labour holds money per person-hour.
+type Labour struct {
+	VolunteerRate decimal.Decimal `json:"volunteer_rate,omitempty" doc:"value of a volunteer hour, counted in kind"`
+	PaidRate      decimal.Decimal `json:"paid_rate,omitempty" doc:"cost of a paid hour"`
+	ContractRate  decimal.Decimal `json:"contract_rate,omitempty" doc:"price of a contractor's hour"`
+}
+
+// Defaults makes a component stand for one part.
+func (c *Component) Defaults() { c.Count = 1 }
+
+// Defaults makes a marking stand for one figure.
+func (m *Marking) Defaults() { m.Count = 1 }
+
+// Defaults makes an item cost cash.
+func (i *Item) Defaults() { i.Funding = "cash" }

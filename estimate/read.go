@@ -1,0 +1,84 @@
+package estimate
+
+import (
+	"filmbuild/estimate/fault"
+	"filmbuild/estimate/wire"
+	"filmbuild/products"
+	"filmbuild/surfaces"
+	"filmbuild/surfaces/marking"
+)
+
+// Unions tells the decoder the kinds of shapes, figures, products and steps.
+func Unions() wire.Unions {
+	unions := wire.Unions{}
+	wire.Add[surfaces.Shape](unions, wire.Union{Key: "kind", Kinds: shapeKinds(), New: func(kind string) (any, bool) {
+		s, ok := surfaces.New(kind)
+		return s, ok
+	}})
+	wire.Add[marking.Figure](unions, wire.Union{Key: "kind", Kinds: figureKinds(), New: func(kind string) (any, bool) {
+		f, ok := marking.New(kind)
+		return f, ok
+	}})
+	wire.Add[products.Product](unions, wire.Union{Key: "kind", Kinds: products.Kinds(), New: func(kind string) (any, bool) {
+		p, ok := products.New(kind)
+		return p, ok
+	}})
+	wire.Add[Step](unions, wire.Union{Key: "operation", Kinds: Operations(), New: newStep})
+	return unions
+}
+
+func shapeKinds() []string {
+	var names []string
+	for _, k := range surfaces.Kinds() {
+		names = append(names, k.Name)
+	}
+	return names
+}
+
+func figureKinds() []string {
+	var names []string
+	for _, k := range marking.Kinds() {
+		names = append(names, k.Name)
+	}
+	return names
+}
+
+// Reader reads job documents. It is made once and used by many at a time.
+type Reader struct{ unions wire.Unions }
+
+// NewReader returns a reader of jobs.
+func NewReader() *Reader { return &Reader{unions: Unions()} }
+
+// Job reads a job document. The error is a *wire.SyntaxError where the text is
+// not JSON. Faults of the document are in the list; what could be read is in
+// the job all the same, so that Check can add its own.
+func (r *Reader) Job(data []byte, faults *fault.List) (*Job, error) {
+	node, err := wire.Parse(data, faults)
+	if err != nil {
+		return nil, err
+	}
+	job := &Job{}
+	d := wire.Decoder{Unions: r.unions, Faults: faults}
+	d.Decode(node, job)
+	job.Ranges = d.Ranges
+	return job, nil
+}
+
+// Estimate reads a job document and works it out. The error is a
+// *wire.SyntaxError or a *fault.Error with every fault of the document and of
+// the job.
+func (r *Reader) Estimate(data []byte, catalogue *products.Catalogue) (*Estimate, error) {
+	faults := &fault.List{}
+	job, err := r.Job(data, faults)
+	if err != nil {
+		return nil, err
+	}
+	return runWith(job, catalogue, faults)
+}
+
+// Decode reads the input of a calculator, whose union members are those of a
+// job.
+func (r *Reader) Decode(node *wire.Node, into any, faults *fault.List) {
+	d := wire.Decoder{Unions: r.unions, Faults: faults}
+	d.Decode(node, into)
+}

@@ -1,0 +1,102 @@
+package report
+
+import (
+	"bytes"
+	"encoding/csv"
+	"fmt"
+	"strconv"
+	"strings"
+
+	"filmbuild/estimate"
+)
+
+// Tables are the names of the tables that CSV prints.
+func Tables() []string { return []string{"steps", "order", "areas", "budget"} }
+
+// CSV returns one table of the estimate as RFC 4180 text: a head with the units
+// in the names, SI, a point for the decimals, CRLF at the ends of lines. Text
+// that a spreadsheet would run as a formula is made harmless with a leading
+// apostrophe; numbers never are.
+func CSV(e *estimate.Estimate, table string) ([]byte, error) {
+	var rows [][]string
+	switch table {
+	case "steps":
+		rows = stepRows(e)
+	case "order":
+		rows = orderRows(e)
+	case "areas":
+		rows = areaRows(e)
+	case "budget":
+		rows = budgetRows(e)
+	default:
+		return nil, fmt.Errorf("there is no table %q; there is %s", table, strings.Join(Tables(), ", "))
+	}
+	var out bytes.Buffer
+	w := csv.NewWriter(&out)
+	w.UseCRLF = true
+	if err := w.WriteAll(rows); err != nil {
+		return nil, err
+	}
+	return out.Bytes(), nil
+}
+
+func stepRows(e *estimate.Estimate) [][]string {
+	rows := [][]string{{"step", "operation", "area_m2", "litres", "kilograms", "masking_tape_m", "hours", "waste_kg", "dry_film_kg", "removed_film_kg",
+		"material_cost_" + e.Currency, "labour_cost_" + e.Currency, "cost_" + e.Currency, "labour"}}
+	for i := range e.Steps {
+		s := &e.Steps[i]
+		rows = append(rows, []string{text(s.ID), s.Operation, number(s.AreaM2), number(s.Litres), number(s.Kilograms), number(s.MaskingTapeM), number(s.Hours),
+			number(s.WasteKg), number(s.DryFilmKg), number(s.RemovedKg), s.MaterialCost.String(), s.LabourCost.String(), s.Cost.String(), s.Labour})
+	}
+	return rows
+}
+
+func orderRows(e *estimate.Estimate) [][]string {
+	rows := [][]string{{"product", "name", "supplier", "needed", "unit", "pack", "count", "price_" + e.Currency, "line_cost_" + e.Currency, "left_over"}}
+	for _, line := range e.Order {
+		lead := []string{text(line.Product), text(line.Name), text(line.Supplier), number(line.Needed), line.Unit}
+		tail := []string{line.Cost.String(), number(line.LeftOver)}
+		if len(line.Packs) == 0 {
+			rows = append(rows, append(append(lead, "", "", ""), tail...))
+		}
+		for k, p := range line.Packs {
+			if k > 0 { // the line's own figures stand once, so that columns can be summed
+				lead, tail = []string{text(line.Product), text(line.Name), text(line.Supplier), "", line.Unit}, []string{"", ""}
+			}
+			row := append(append([]string(nil), lead...), number(p.Pack), strconv.Itoa(p.Count), p.Price.String())
+			rows = append(rows, append(row, tail...))
+		}
+	}
+	return rows
+}
+
+func areaRows(e *estimate.Estimate) [][]string {
+	rows := [][]string{{"component", "kind", "count", "face", "area_m2", "edge_m", "accuracy_percent"}}
+	for _, a := range e.Areas {
+		for _, f := range a.Faces {
+			rows = append(rows, []string{text(a.Component), a.Kind, strconv.Itoa(a.Count), f.Face, number(f.AreaM2), number(f.EdgeM), number(a.AccuracyPercent)})
+		}
+	}
+	return rows
+}
+
+func budgetRows(e *estimate.Estimate) [][]string {
+	rows := [][]string{{"category", "cash_" + e.Currency, "in_kind_" + e.Currency, "total_" + e.Currency}}
+	for _, c := range e.Budget.Categories {
+		rows = append(rows, []string{text(c.Category), c.Cash.String(), c.InKind.String(), c.Total.String()})
+	}
+	return append(rows, []string{"total", e.Budget.CashNeeded.String(), e.Budget.InKind.String(), e.Budget.Total.String()})
+}
+
+func number(value float64) string { return strconv.FormatFloat(value, 'f', -1, 64) }
+
+// text makes a cell harmless that a spreadsheet would take for a formula.
+//
+// Source: OWASP, CSV injection: cells that start with = + - @ TAB CR; spaces
+// before them are passed over by some programs.
+func text(cell string) string {
+	if trimmed := strings.TrimLeft(cell, " \u00a0\n"); trimmed != "" && strings.ContainsRune("=+-@\t\r", rune(trimmed[0])) {
+		return "'" + cell
+	}
+	return cell
+}

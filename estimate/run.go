@@ -1,0 +1,144 @@
+package estimate
+
+import (
+	"strconv"
+
+	"filmbuild/estimate/fault"
+	"filmbuild/products"
+	"filmbuild/surfaces/quantity"
+)
+
+// EngineVersion names the rules by which an estimate is worked out. It changes
+// whenever the same job and catalogue give another answer.
+const EngineVersion = "1.0.0"
+
+// run is one pass through a job.
+type run struct {
+	*checker
+	estimate *Estimate
+	needs    needs
+	assumed  assumptions
+	patches  map[string][]*TestPatch // step id -> its test patches
+	chosen   map[string]selection    // step id -> what it works on
+}
+
+// Run works a job out. The error, a *fault.Error, lists every fault of the job;
+// with one there is no estimate.
+func Run(job *Job, catalogue *products.Catalogue) (*Estimate, error) {
+	return runWith(job, catalogue, &fault.List{})
+}
+
+// runWith adds the faults of the job to those of its document.
+func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Estimate, error) {
+	r := &run{
+		checker:  &checker{job: job, catalogue: catalogue.With(job.Products), faults: faults, ids: map[string]string{}},
+		chosen:   map[string]selection{},
+		estimate: &Estimate{Job: job.Name, Currency: job.Currency, CatalogueVersion: catalogue.Version(), EngineVersion: EngineVersion},
+	}
+	r.check()
+	r.testPatches()
+	r.steps()
+	if err := faults.Err(); err != nil {
+		return nil, err
+	}
+	r.areas()
+	r.order(catalogue.Currency())
+	if err := faults.Err(); err != nil {
+		return nil, err // a need beyond what any order can hold
+	}
+	r.costs()
+	r.totals()
+	r.budget()
+	r.conclude()
+	return r.estimate, nil
+}
+
+func (r *run) areas() {
+	r.estimate.Areas = make([]Area, len(r.surfaces))
+	for i := range r.surfaces {
+		s := &r.surfaces[i]
+		r.estimate.Areas[i] = s.area()
+		if s.component.ExtraAreaPercent > 0 {
+			r.assumed.add("", "area added to "+s.component.ID+" for laps, rivets and gaps", s.component.ExtraAreaPercent, "%", "the job")
+		}
+	}
+}
+
+func (r *run) steps() {
+	seen := map[string]string{}
+	r.estimate.Steps = make([]StepEstimate, len(r.job.Steps))
+	for i, step := range r.job.Steps {
+		if step == nil {
+			continue // of an unknown operation: noted by the decoder
+		}
+		at, b, s := "/steps/"+strconv.Itoa(i), step.base(), &r.estimate.Steps[i]
+		*s = StepEstimate{ID: b.ID, Name: b.Name, Operation: b.Operation, Labour: b.Labour,
+			Materials: []Material{}, Working: []quantity.Working{}, Cautions: []Caution{}, Warnings: []string{}}
+		r.id(b.ID, at, seen)
+		quantity.Check(step, r.faults.At(at))
+		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
+		step.work(r, s, at)
+		if b.SetupH == 0 {
+			r.assumed.add(b.ID, "time to set up and clear away, where setup_h is not given", 0, "h", "assumption; no published value was found: give setup_h")
+		}
+	}
+}
+
+// surface resolves what a step works on; the second value is false when the
+// step cannot be computed.
+func (r *run) surface(b *StepBase, s *StepEstimate, at string) (selection, bool) {
+	sel, ok := r.choose(b.On, at+"/on")
+	if !ok || r.faults.HasBelow(at) {
+		return sel, false
+	}
+	r.chosen[b.ID] = sel
+	s.AreaM2 = sel.areaM2
+	s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Value: sel.areaM2, Unit: "m²",
+		Formula: "sum of the faces and regions chosen, openings off", Terms: r.faceTerms(sel), Source: "identity"})
+	if sel.areaM2 == 0 {
+		r.faults.Add(at+"/on", "out_of_range", "what is chosen has no area left; look at the openings")
+		return sel, false
+	}
+	return sel, true
+}
+
+func (r *run) faceTerms(sel selection) map[string]float64 {
+	terms := make(map[string]float64, len(sel.patches))
+	for _, p := range sel.patches {
+		s := &r.surfaces[p.surface]
+		terms[s.component.ID+"/"+s.faces[p.face].name] += s.faces[p.face].areaM2 * p.share
+	}
+	return terms
+}
+
+// crewHours notes the person-hours of a step: time at work and to set up, times
+// the people in the crew.
+func (s *StepEstimate) crewHours(b *StepBase, atWork float64, formula string, terms map[string]float64, source string) {
+	s.Hours = (atWork + b.SetupH) * float64(b.Crew)
+	terms["setup"], terms["crew"] = b.SetupH, float64(b.Crew)
+	s.Working = append(s.Working, quantity.Working{Quantity: "hours", Value: s.Hours, Unit: "h",
+		Formula: "(" + formula + " + setup)·crew", Terms: terms, Source: source})
+}
+
+// totals adds up what the steps take.
+func (r *run) totals() {
+	t := &r.estimate.Totals
+	t.MaterialCost, t.LabourCost, t.Cost = r.currency.Zero(), r.currency.Zero(), r.currency.Zero()
+	for i := range r.estimate.Areas {
+		t.AreaM2 += r.estimate.Areas[i].AreaM2
+	}
+	for i := range r.estimate.Steps {
+		s := &r.estimate.Steps[i]
+		t.Litres += s.Litres
+		t.Kilograms += s.Kilograms
+		t.MaskingTapeM += s.MaskingTapeM
+		t.Hours += s.Hours
+		t.WasteKg += s.WasteKg
+		t.DryFilmKg += s.DryFilmKg
+		t.RemovedKg += s.RemovedKg
+		t.VOCKg += s.VOCKg
+		t.MaterialCost = t.MaterialCost.Add(s.MaterialCost)
+		t.LabourCost = t.LabourCost.Add(s.LabourCost)
+		t.Cost = t.Cost.Add(s.Cost)
+	}
+}

@@ -1,0 +1,203 @@
+package estimate
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// selection is the surface that a step works on.
+type selection struct {
+	patches    []patch
+	areaM2     float64
+	openingsM2 float64
+	openingsM  float64  // edges of the openings in it
+	bordersM   float64  // edges between it and faces not treated, and open ends
+	regionsM   float64  // edges that regions were given
+	bare       []string // regions without an edge length
+}
+
+// patch is a share of one face.
+type patch struct {
+	surface int
+	face    int
+	share   float64 // of the face's area, in (0, 1]
+}
+
+func (s *selection) edgeM() float64 { return s.openingsM + s.bordersM + s.regionsM }
+
+// chooser resolves a list of names, noting what is wrong with it.
+type chooser struct {
+	c     *checker
+	at    string
+	taken map[[2]int]float64 // surface and face -> share already chosen
+	sel   selection
+	whole map[int][]string // surface -> faces chosen whole
+}
+
+// choose resolves component, component/face and region ids. The second value
+// is false when a fault was noted.
+func (c *checker) choose(names []string, at string) (selection, bool) {
+	ch := chooser{c: c, at: at, taken: map[[2]int]float64{}, whole: map[int][]string{}}
+	good := true
+	if len(names) == 0 {
+		c.faults.Add(at, "required", "nothing is chosen; name components, component/face or regions")
+		return selection{}, false
+	}
+	for i, name := range names {
+		below := at + "/" + strconv.Itoa(i)
+		if region := c.region(name); region != nil {
+			good = ch.addRegion(region, below) && good
+			continue
+		}
+		patches, ok := c.patchesOf(name, below)
+		good = good && ok && ch.add(patches, name, below)
+		for _, p := range patches {
+			ch.whole[p.surface] = append(ch.whole[p.surface], c.surfaces[p.surface].faces[p.face].name)
+		}
+	}
+	ch.borders()
+	return ch.sel, good
+}
+
+func (c *checker) region(id string) *Region {
+	for i := range c.job.Regions {
+		if c.job.Regions[i].ID == id {
+			return &c.job.Regions[i]
+		}
+	}
+	return nil
+}
+
+// patchesOf returns the whole faces that component or component/face names.
+func (c *checker) patchesOf(name, at string) ([]patch, bool) {
+	id, faceName, oneFace := strings.Cut(name, "/")
+	k := slices.IndexFunc(c.surfaces, func(s surface) bool { return s.component.ID == id })
+	if k < 0 {
+		c.faults.Addf(at, "unknown_reference", "there is no component or region %q; there is %s", clip(id), c.known())
+		return nil, false
+	}
+	s := &c.surfaces[k]
+	if !s.good {
+		return nil, false // the component's own faults say why
+	}
+	if oneFace {
+		f := s.faceIndex(faceName)
+		if f < 0 {
+			c.faults.Addf(at, "unknown_reference", "component %s, a %s, has no face %q; it has %s", id, s.component.Shape.Kind(), clip(faceName), s.faceNames())
+			return nil, false
+		}
+		return []patch{{k, f, 1}}, true
+	}
+	all := make([]patch, len(s.faces))
+	for f := range s.faces {
+		all[f] = patch{k, f, 1}
+	}
+	return all, true
+}
+
+// known lists the ids a selection may name.
+func (c *checker) known() string {
+	var ids []string
+	for i := range c.job.Components {
+		ids = append(ids, c.job.Components[i].ID)
+	}
+	for i := range c.job.Regions {
+		ids = append(ids, c.job.Regions[i].ID)
+	}
+	if len(ids) == 0 {
+		return "none in the job"
+	}
+	if len(ids) > 12 {
+		return strings.Join(ids[:12], ", ") + fmt.Sprintf(" and %d more", len(ids)-12)
+	}
+	return strings.Join(ids, ", ")
+}
+
+// add takes patches into the selection unless they were taken before.
+func (ch *chooser) add(patches []patch, name, at string) bool {
+	for _, p := range patches {
+		f := &ch.c.surfaces[p.surface].faces[p.face]
+		key := [2]int{p.surface, p.face}
+		if ch.taken[key]+p.share > 1+1e-9 {
+			ch.c.faults.Addf(at, "overlap", "%q takes in %s/%s, which is chosen already; name each part of the surface once", clip(name), ch.c.surfaces[p.surface].component.ID, f.name)
+			return false
+		}
+		ch.taken[key] += p.share
+		ch.sel.patches = append(ch.sel.patches, p)
+		ch.sel.areaM2 += f.areaM2 * p.share
+		if p.share == 1 {
+			ch.sel.openingsM += f.openingsM
+			ch.sel.openingsM2 += f.openingsM2
+		}
+	}
+	return true
+}
+
+// addRegion takes a region in: whole faces, a share of them, or a measured
+// area spread over them in proportion.
+func (ch *chooser) addRegion(r *Region, at string) bool {
+	var patches []patch
+	var total float64
+	for i, name := range r.Of {
+		if ch.c.region(name) != nil {
+			ch.c.faults.Addf(at, "unknown_reference", "region %s lies on %q, which is a region too; name components or faces", r.ID, clip(name))
+			return false
+		}
+		some, ok := ch.c.patchesOf(name, ch.c.ids[r.ID]+"/of/"+strconv.Itoa(i))
+		if !ok {
+			return false
+		}
+		patches = append(patches, some...)
+	}
+	for _, p := range patches {
+		total += ch.c.surfaces[p.surface].faces[p.face].areaM2
+	}
+	share := 1.0
+	switch {
+	case r.ShareRatio != nil:
+		share = *r.ShareRatio
+	case r.AreaM2 != nil:
+		if *r.AreaM2 > total*(1+1e-9) {
+			ch.c.faults.Addf(ch.c.ids[r.ID]+"/area_m2", "outside", "region %s has %.4g m²; what it lies on has only %.4g m²", r.ID, *r.AreaM2, total)
+			return false
+		}
+		share = *r.AreaM2 / total
+	}
+	whole := r.ShareRatio == nil && r.AreaM2 == nil
+	for i := range patches {
+		patches[i].share = min(share, 1)
+	}
+	if !ch.add(patches, r.ID, at) {
+		return false
+	}
+	switch {
+	case r.EdgeM != nil:
+		ch.sel.regionsM += *r.EdgeM
+	case whole:
+		for _, p := range patches {
+			ch.whole[p.surface] = append(ch.whole[p.surface], ch.c.surfaces[p.surface].faces[p.face].name)
+		}
+	default:
+		ch.sel.bare = append(ch.sel.bare, r.ID)
+	}
+	return true
+}
+
+// borders adds up the edges between faces chosen whole and what is not chosen:
+// other faces, and open ends where the skin stops.
+func (ch *chooser) borders() {
+	for k := range ch.c.surfaces { // in order, so that sums are the same each time
+		chosen, s := ch.whole[k], &ch.c.surfaces[k]
+		if len(chosen) == 0 {
+			continue
+		}
+		for _, e := range s.one.Edges {
+			a, b := slices.Contains(chosen, e.Between[0]), slices.Contains(chosen, e.Between[1])
+			if a != b && e.Between[0] != e.Between[1] {
+				ch.sel.bordersM += e.LengthM * float64(s.component.Count)
+			}
+		}
+	}
+}

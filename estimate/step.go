@@ -1,0 +1,171 @@
+package estimate
+
+// Step is one operation on a selection of the surface, or on markings. Each
+// operation has its own type with the fields that belong to it.
+type Step interface {
+	base() *StepBase
+	// work notes the step's faults and, where it has none, fills in what it takes.
+	work(r *run, s *StepEstimate, at string)
+}
+
+// StepBase is what all steps have.
+type StepBase struct {
+	ID        string   `json:"id" doc:"short name"`
+	Name      string   `json:"name,omitempty" doc:"what people call it"`
+	Note      string   `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Operation string   `json:"operation" doc:"blast, sand, strip, wash, protect, pretreat, mask, coat or mark"`
+	On        []string `json:"on,omitempty" doc:"component, component/face and region ids"`
+	RateM2H   *float64 `json:"rate_m2_h,omitempty" limit:"(0,2000]" doc:"area one crew does in an hour, one coat"`
+	SetupH    float64  `json:"setup_h,omitempty" limit:"[0,2000]" doc:"time to set up and clear away, once"`
+	Crew      int      `json:"crew,omitempty" limit:"[1,200]" doc:"people at work at once; hours are person-hours"`
+	Labour    string   `json:"labour,omitempty" doc:"volunteer, paid or contract"`
+}
+
+func (b *StepBase) base() *StepBase { return b }
+
+// Masked is what steps have that may need masking.
+type Masked struct {
+	Mask *bool  `json:"mask,omitempty" doc:"tape the edges of the selection; true wherever there are edges"`
+	Tape string `json:"tape,omitempty" doc:"product id of the tape"`
+	Film string `json:"film,omitempty" doc:"product id of the film or paper over openings"`
+}
+
+// Blast strips with abrasive.
+type Blast struct {
+	StepBase
+	Masked
+	Media         string   `json:"media" doc:"product id of the abrasive"`
+	NozzleBoreMM  float64  `json:"nozzle_bore_mm" limit:"(0,50]" doc:"bore of one nozzle"`
+	Nozzles       int      `json:"nozzles,omitempty" limit:"[1,50]" doc:"nozzles at work at once"`
+	PressureKPa   float64  `json:"pressure_kpa" limit:"(0,1400]" doc:"gauge pressure at the nozzle"`
+	Feed          string   `json:"feed,omitempty" doc:"pressure or suction"`
+	DischargeCoef *float64 `json:"discharge_coefficient,omitempty" limit:"(0,1]" doc:"replaces that of the feed"`
+	AmbientKPa    float64  `json:"ambient_pressure_kpa,omitempty" limit:"[50,110]" doc:"pressure of the air around"`
+	MediaFlowKgH  *float64 `json:"media_flow_kg_h,omitempty" limit:"(0,20000]" doc:"abrasive thrown by one nozzle"`
+	StripRateM2H  *float64 `json:"strip_rate_m2_h,omitempty" limit:"(0,1000]" doc:"area one nozzle strips in an hour at work"`
+
+	BreakdownPercent *float64 `json:"breakdown_percent,omitempty" limit:"(0,100]" doc:"share of the abrasive lost in one pass"`
+	Recovered        bool     `json:"recovered,omitempty" doc:"abrasive is collected, cleaned and thrown again"`
+	WorkingChargeKg  float64  `json:"working_charge_kg,omitempty" limit:"[0,100000]" doc:"abrasive that fills the machine"`
+	CollectedKg      *float64 `json:"collected_debris_kg,omitempty" limit:"(0,1000000]" doc:"debris swept up, to find the recovery"`
+}
+
+// Sand abrades by hand or machine with discs or sheets.
+type Sand struct {
+	StepBase
+	Masked
+	Product    string   `json:"product" doc:"product id of the disc"`
+	Scuff      bool     `json:"scuff,omitempty" doc:"only roughen the film for the next coat; nothing comes off"`
+	DiscAreaM2 *float64 `json:"disc_area_m2,omitempty" limit:"(0,1000]" doc:"area one disc prepares; replaces the product's"`
+}
+
+// Liquid is what steps have that spread a liquid.
+type Liquid struct {
+	Product     string   `json:"product" doc:"product id of the liquid"`
+	Coats       int      `json:"coats,omitempty" limit:"[1,50]" doc:"times it is spread"`
+	CoverageLM2 *float64 `json:"coverage_l_m2,omitempty" limit:"(0,50]" doc:"liquid for one square metre once; replaces the product's"`
+}
+
+// Strip removes paint with a chemical stripper.
+type Strip struct {
+	StepBase
+	Masked
+	Liquid
+}
+
+// Wash cleans with water and a cleaner, or wipes with a solvent.
+type Wash struct {
+	StepBase
+	Masked
+	Liquid
+}
+
+// Protect spreads a temporary protective.
+type Protect struct {
+	StepBase
+	Masked
+	Liquid
+}
+
+// Pretreat spreads a conversion treatment.
+type Pretreat struct {
+	StepBase
+	Masked
+	Liquid
+}
+
+// Mask tapes edges and covers openings as a step of its own.
+type Mask struct {
+	StepBase
+	Tape   string   `json:"tape,omitempty" doc:"product id of the tape"`
+	Film   string   `json:"film,omitempty" doc:"product id of the film or paper over openings"`
+	RateMH *float64 `json:"rate_m_h,omitempty" limit:"(0,1000]" doc:"tape one person lays in an hour"`
+}
+
+// FilmPlan is what steps have that build a paint film.
+type FilmPlan struct {
+	Coats     int      `json:"coats,omitempty" limit:"[1,50]" doc:"coats"`
+	DryFilmUM *float64 `json:"dry_film_um,omitempty" limit:"(0,5000]" doc:"dry film of one coat; the product's usual film where left out"`
+	Method    string   `json:"method,omitempty" doc:"how it is applied: brush, roller, conventional, hvlp, airless, air_assisted_airless, electrostatic"`
+
+	TransferEfficiencyPercent *float64 `json:"transfer_efficiency_percent,omitempty" limit:"(0,100]" doc:"share of sprayed solids that lands; the method's where left out"`
+	LossPercent               float64  `json:"loss_percent,omitempty" limit:"[0,100)" doc:"mixed but never sprayed"`
+	ThinnerPercent            *float64 `json:"thinner_percent,omitempty" limit:"[0,200]" doc:"of the unthinned paint; the product's where left out"`
+	ProfileUM                 float64  `json:"profile_um,omitempty" limit:"[0,1000]" doc:"depth of the blast profile under the first coat"`
+	ProfileFillRatio          float64  `json:"profile_fill_ratio,omitempty" limit:"[0,1]" doc:"share of that depth that paint fills"`
+	FilmRule                  string   `json:"film_rule,omitempty" doc:"mean, min_80_20 or min_90_10"`
+	FilmCovRatio              float64  `json:"film_cov_ratio,omitempty" limit:"[0,0.7]" doc:"standard deviation of the film over its mean"`
+}
+
+func (f *FilmPlan) film() *FilmPlan { return f }
+
+// Coat builds a paint film over a selection.
+type Coat struct {
+	StepBase
+	Masked
+	FilmPlan
+	Product string `json:"product" doc:"product id of the paint"`
+}
+
+// Mark paints markings.
+type Mark struct {
+	StepBase
+	Masked
+	FilmPlan
+	Markings []string          `json:"markings" doc:"ids of markings"`
+	Family   string            `json:"family,omitempty" doc:"paint family that colours are looked up in"`
+	Paints   map[string]string `json:"paints,omitempty" doc:"colour to product id, where the family's is not wanted"`
+}
+
+// Operations are the kinds of step.
+func Operations() []string {
+	return []string{"blast", "sand", "strip", "wash", "protect", "pretreat", "mask", "coat", "mark"}
+}
+
+// newStep makes an empty step of an operation with its defaults.
+func newStep(operation string) (any, bool) {
+	base := StepBase{Crew: 1, Labour: "volunteer"}
+	film := FilmPlan{Coats: 1, ProfileFillRatio: 0.5, FilmRule: "mean", FilmCovRatio: 0.2}
+	once := Liquid{Coats: 1}
+	switch operation {
+	case "blast":
+		return &Blast{StepBase: base, Nozzles: 1, Feed: "pressure", AmbientKPa: 101.325}, true
+	case "sand":
+		return &Sand{StepBase: base}, true
+	case "strip":
+		return &Strip{StepBase: base, Liquid: once}, true
+	case "wash":
+		return &Wash{StepBase: base, Liquid: once}, true
+	case "protect":
+		return &Protect{StepBase: base, Liquid: once}, true
+	case "pretreat":
+		return &Pretreat{StepBase: base, Liquid: once}, true
+	case "mask":
+		return &Mask{StepBase: base}, true
+	case "coat":
+		return &Coat{StepBase: base, FilmPlan: film}, true
+	case "mark":
+		return &Mark{StepBase: base, FilmPlan: film, Family: "polyurethane-gloss"}, true
+	}
+	return nil, false
+}

@@ -1,0 +1,255 @@
+// Command filmbuild estimates what it takes to strip a large static machine to
+// bare metal and repaint it.
+package main
+
+import (
+	"context"
+	"encoding/json"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"log/slog"
+	"net"
+	"net/http"
+	"os"
+	"os/signal"
+	"syscall"
+	"time"
+
+	"filmbuild/api"
+	"filmbuild/estimate"
+	"filmbuild/estimate/example"
+	"filmbuild/estimate/fault"
+	"filmbuild/estimate/report"
+	"filmbuild/estimate/units"
+	"filmbuild/products"
+)
+
+const usage = `filmbuild works out what it takes to strip a large static machine and repaint it.
+
+  filmbuild [serve] [-addr 127.0.0.1:8080]
+        the page and the API
+  filmbuild estimate [-format table|json|csv] [-table steps|order|areas|budget]
+                     [-units si|us] [-example NAME] [FILE|-]
+        work a job out; without a file, the built-in example
+  filmbuild check FILE|-
+        list every fault of a job
+  filmbuild version
+
+Exit codes: 0 done, 1 the job is at fault, 2 the command line is.
+`
+
+// Exit codes.
+const (
+	done      = 0
+	jobFault  = 1
+	lineFault = 2
+)
+
+// streams are where a command reads and writes.
+type streams struct {
+	in       io.Reader
+	out, err io.Writer
+}
+
+func main() {
+	os.Exit(run(os.Args[1:], streams{in: os.Stdin, out: os.Stdout, err: os.Stderr}))
+}
+
+// run runs one command and returns its exit code.
+func run(args []string, s streams) int {
+	name := "serve"
+	if len(args) > 0 && args[0] != "" && args[0][0] != '-' {
+		name, args = args[0], args[1:]
+	} else if len(args) > 0 && (args[0] == "-h" || args[0] == "-help" || args[0] == "--help") {
+		name = "help"
+	}
+	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "check": check, "version": version, "help": help}
+	command, known := commands[name]
+	if !known {
+		fmt.Fprintf(s.err, "there is no command %q\n\n%s", name, usage)
+		return lineFault
+	}
+	return command(args, s)
+}
+
+// parse reads flags; it answers false with the exit code where that ends the
+// command.
+func parse(flags *flag.FlagSet, args []string, most int, s streams) (int, bool) {
+	flags.SetOutput(s.err)
+	flags.Usage = func() { fmt.Fprint(s.err, usage) }
+	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
+		return done, false
+	} else if err != nil {
+		return lineFault, false
+	}
+	if flags.NArg() > most {
+		fmt.Fprintf(s.err, "%q is one word too many\n\n%s", flags.Arg(most), usage)
+		return lineFault, false
+	}
+	return done, true
+}
+
+func help(_ []string, s streams) int {
+	fmt.Fprint(s.out, usage)
+	return done
+}
+
+func version(args []string, s streams) int {
+	if code, ok := parse(flag.NewFlagSet("version", flag.ContinueOnError), args, 0, s); !ok {
+		return code
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	fmt.Fprintf(s.out, "filmbuild engine %s, catalogue %s\n", estimate.EngineVersion, catalogue.Version())
+	return done
+}
+
+// work prints the estimate of a job.
+func work(args []string, s streams) int {
+	flags := flag.NewFlagSet("estimate", flag.ContinueOnError)
+	format := flags.String("format", "table", "table, json or csv")
+	table := flags.String("table", "steps", "which table, for csv")
+	system := flags.String("units", "si", "si or us, for the table")
+	name := flags.String("example", example.Default, "a built-in example, where no file is given")
+	if code, ok := parse(flags, args, 1, s); !ok {
+		return code
+	}
+	shown, err := units.ParseSystem(*system)
+	if err == nil && *format != "table" && *format != "json" && *format != "csv" {
+		err = fmt.Errorf("format %q is not known; give table, json or csv", *format)
+	}
+	data, readErr := input(flags.Arg(0), *name, s)
+	if err = errors.Join(err, readErr); err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	e, err := estimate.NewReader().Estimate(data, catalogue)
+	if err != nil {
+		return faulty(err, s.err)
+	}
+	return write(e, *format, *table, shown, s)
+}
+
+func write(e *estimate.Estimate, format, table string, system units.System, s streams) int {
+	var text []byte
+	var err error
+	switch format {
+	case "json":
+		text, err = json.MarshalIndent(e, "", "  ")
+		text = append(text, '\n')
+	case "csv":
+		text, err = report.CSV(e, table)
+	default:
+		text = []byte(report.Table(e, system))
+	}
+	if err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	if _, err := s.out.Write(text); err != nil {
+		return broken(err, s)
+	}
+	return done
+}
+
+// check prints every fault of a job.
+func check(args []string, s streams) int {
+	flags := flag.NewFlagSet("check", flag.ContinueOnError)
+	if code, ok := parse(flags, args, 1, s); !ok {
+		return code
+	}
+	if flags.NArg() == 0 {
+		fmt.Fprintf(s.err, "check wants a file\n\n%s", usage)
+		return lineFault
+	}
+	data, err := input(flags.Arg(0), "", s)
+	if err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	if _, err := estimate.NewReader().Estimate(data, catalogue); err != nil {
+		return faulty(err, s.out)
+	}
+	fmt.Fprintln(s.out, "no faults")
+	return done
+}
+
+// input reads a job from a file, from standard input or from the examples.
+func input(file, name string, s streams) ([]byte, error) {
+	switch file {
+	case "":
+		e, err := example.Find(name)
+		return e.Job, err
+	case "-":
+		return io.ReadAll(io.LimitReader(s.in, api.MostBody))
+	}
+	return os.ReadFile(file)
+}
+
+// faulty prints the faults of a job, one to a line.
+func faulty(err error, out io.Writer) int {
+	var list *fault.Error
+	if !errors.As(err, &list) {
+		fmt.Fprintln(out, err)
+		return jobFault
+	}
+	for _, f := range list.Faults {
+		at := f.Pointer
+		if at == "" {
+			at = "the job"
+		}
+		fmt.Fprintf(out, "%s: %s [%s]\n", at, f.Detail, f.Code)
+	}
+	return jobFault
+}
+
+func broken(err error, s streams) int {
+	fmt.Fprintln(s.err, "filmbuild is broken:", err)
+	return lineFault
+}
+
+// serve answers requests until it is told to stop; what is under way then gets
+// time to finish.
+func serve(args []string, s streams) int {
+	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
+	address := flags.String("addr", "127.0.0.1:8080", "host:port to listen on")
+	if code, ok := parse(flags, args, 0, s); !ok {
+		return code
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	listener, err := net.Listen("tcp", *address)
+	if err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	slog.SetDefault(slog.New(slog.NewTextHandler(s.err, nil)))
+	server := &http.Server{Handler: api.Handler(catalogue), ReadHeaderTimeout: 5 * time.Second, ReadTimeout: 30 * time.Second, WriteTimeout: 60 * time.Second, IdleTimeout: 2 * time.Minute}
+	fmt.Fprintf(s.out, "filmbuild: open http://%s/ in a browser; Ctrl+C ends it\n", listener.Addr())
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	go func() {
+		<-ctx.Done()
+		patience, cancel := context.WithTimeout(context.Background(), 10*time.Second)
+		defer cancel()
+		_ = server.Shutdown(patience) // what does not finish in time is cut off
+	}()
+	if err := server.Serve(listener); !errors.Is(err, http.ErrServerClosed) {
+		return broken(err, s)
+	}
+	return done
+}
