@@ -38,13 +38,7 @@ func ChokedRatio() float64 {
 //
 // Source: isentropic flow of an ideal gas; A-19c in tests/published.
 func AirMass(bore, pressure, ambient, discharge float64) (float64, error) {
-	if err := quantity.Within("nozzle bore", bore, "mm", boreLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("gauge pressure", pressure, "kPa", pressureLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("ambient pressure", ambient, "kPa", ambientLimits); err != nil {
+	if err := withinNozzle(bore, pressure, ambient); err != nil {
 		return 0, err
 	}
 	if err := quantity.Within("discharge coefficient", discharge, "", dischargeLimits); err != nil {
@@ -53,6 +47,16 @@ func AirMass(bore, pressure, ambient, discharge float64) (float64, error) {
 	throat := math.Pi / 4 * bore * bore * 1e-6 // m²
 	before := (pressure + ambient) * 1000      // Pa absolute
 	return discharge * throat * before * massFlux(before/(ambient*1000)), nil
+}
+
+func withinNozzle(bore, pressure, ambient float64) error {
+	if err := quantity.Within("nozzle bore", bore, "mm", boreLimits); err != nil {
+		return err
+	}
+	if err := quantity.Within("gauge pressure", pressure, "kPa", pressureLimits); err != nil {
+		return err
+	}
+	return quantity.Within("ambient pressure", ambient, "kPa", ambientLimits)
 }
 
 // massFlux is the mass flow per area and per pressure before the nozzle, in s/m.

@@ -41,13 +41,7 @@ const (
 // Source: A-18; the chart gives its figures for media of 100 lb/ft³ and their
 // volume too, from which the scaling by bulk density follows. In tests/published.
 func MediaFlow(bore, pressure, ambient, bulkDensity float64) (float64, error) {
-	if err := quantity.Within("nozzle bore", bore, "mm", boreLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("gauge pressure", pressure, "kPa", pressureLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("ambient pressure", ambient, "kPa", ambientLimits); err != nil {
+	if err := withinNozzle(bore, pressure, ambient); err != nil {
 		return 0, err
 	}
 	if err := quantity.Within("bulk density", bulkDensity, "kg/m³", bulkDensityLimits); err != nil {
