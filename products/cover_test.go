@@ -2,6 +2,7 @@ package products
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/shopspring/decimal"
@@ -39,6 +40,7 @@ func TestCoverByHand(t *testing.T) {
 		{"some prices: only those", 7, []PackOffer{offer(5, "10"), offer(7, "")}, map[float64]int{5: 2}, "20", 3},
 		{"given away: least left over", 7, []PackOffer{offer(5, "0"), offer(3, "0")}, map[float64]int{5: 1, 3: 1}, "0", 1},
 		{"one given away, one not", 7, []PackOffer{offer(5, "0"), offer(7, "1")}, map[float64]int{5: 2}, "0", 3},
+		{"equal cost and left over in other sizes: fewest packs", 21, []PackOffer{offer(7, "0.15"), offer(6, "0.12"), offer(4, "0.09")}, map[float64]int{7: 3}, "0.45", 0},
 		{"nothing needed", 0, []PackOffer{offer(5, "10")}, map[float64]int{}, "0", 0},
 		{"a trace needed", 1e-12, []PackOffer{offer(5, "10")}, map[float64]int{5: 1}, "10", 5},
 	} {
@@ -151,6 +153,94 @@ func TestCoverIsExact(t *testing.T) {
 	}
 	for range 20 { // rapid tries a hundred each time
 		rapid.Check(t, check)
+	}
+}
+
+// tabled finds the best purchase by a table of the cheapest way, then the one
+// with fewest packs, to each total.
+func tabled(need int, sizes, prices []int) (cost, total, count int) {
+	type way struct{ cost, count int }
+	most := need + slices.Max(sizes)
+	best := make([]way, most+1)
+	for s := 1; s <= most; s++ {
+		best[s] = way{math.MaxInt / 2, 0}
+		for i, size := range sizes {
+			if size > s {
+				continue
+			}
+			w := way{best[s-size].cost + prices[i], best[s-size].count + 1}
+			if w.cost < best[s].cost || w.cost == best[s].cost && w.count < best[s].count {
+				best[s] = w
+			}
+		}
+	}
+	total = need
+	for s := need; s <= most; s++ {
+		if best[s].cost < best[total].cost {
+			total = s
+		}
+	}
+	return best[total].cost, total, best[total].count
+}
+
+// Larger questions agree with a table over every total.
+func TestCoverAgreesWithTable(t *testing.T) {
+	check := func(t *rapid.T) {
+		kinds := rapid.IntRange(2, 7).Draw(t, "kinds")
+		spread := rapid.SampledFrom([]int{0, 1, 60}).Draw(t, "spread")
+		sizes, prices := make([]int, kinds), make([]int, kinds)
+		offers := make([]PackOffer, kinds)
+		for i := range sizes {
+			sizes[i] = rapid.IntRange(5, 120).Draw(t, "size")
+			prices[i] = 9*sizes[i] + rapid.IntRange(0, spread).Draw(t, "off")
+			price := decimal.New(int64(prices[i]), -2)
+			offers[i] = PackOffer{float64(sizes[i]) / 100, &price}
+		}
+		need := rapid.IntRange(1, 3000).Draw(t, "need")
+		p, err := Cover(float64(need)/100, offers)
+		require.NoError(t, err)
+		cost, total, count := tabled(need, sizes, prices)
+		packs := 0
+		for _, pack := range p.Packs {
+			packs += pack.Count
+		}
+		require.True(t, p.Cost.Equal(decimal.New(int64(cost), -2)), "cost %s, table %d", p.Cost, cost)
+		require.InDelta(t, float64(total)/100, p.Bought, 1e-9)
+		require.Equal(t, count, packs)
+	}
+	for range 10 {
+		rapid.Check(t, check)
+	}
+}
+
+// Questions that a search which drops a choice too soon answers wrongly; the
+// table has the answers.
+func TestCoverKeepsWhatMayWin(t *testing.T) {
+	for _, c := range []struct {
+		need          int
+		sizes, prices []int
+	}{
+		{67, []int{10, 5, 1, 21, 20}, []int{12, 7, 2, 26, 24}},
+		{121, []int{10, 14, 8}, []int{12, 18, 12}},
+		{130, []int{24, 2, 28}, []int{26, 3, 32}},
+		{139, []int{30, 18, 14, 29, 13}, []int{60, 37, 28, 58, 27}},
+		{109, []int{17, 13, 22}, []int{34, 26, 45}},
+		{109, []int{15, 23, 7}, []int{30, 47, 15}},
+	} {
+		var offers []PackOffer
+		for i, size := range c.sizes {
+			price := decimal.New(int64(c.prices[i]), -2)
+			offers = append(offers, PackOffer{float64(size), &price})
+		}
+		p, err := Cover(float64(c.need), offers)
+		require.NoError(t, err)
+		cost, total, count := tabled(c.need, c.sizes, c.prices)
+		packs := 0
+		for _, pack := range p.Packs {
+			packs += pack.Count
+		}
+		assert.True(t, p.Cost.Equal(decimal.New(int64(cost), -2)), "need %d", c.need)
+		assert.Equal(t, []float64{float64(total), float64(count)}, []float64{p.Bought, float64(packs)}, "need %d", c.need)
 	}
 }
 

@@ -66,7 +66,7 @@ func TestLoadRefuses(t *testing.T) {
 		{"wrong unit", "media_values.csv", "297,µm", "297,mm", `media_values.csv:2: unit: is "mm"; size_um is in "µm"`},
 		{"unknown quantity", "media_limits.csv", "fine,pressure_kpa", "fine,pressure_psi", `media_limits.csv:2: quantity: is "pressure_psi"; it must be one of`},
 		{"substrate that does not matter", "media_values.csv", "size_um,,", "size_um,steel,", `media_values.csv:2: substrate: is "steel"; only breakdown_percent`},
-		{"limit without bounds", "media_limits.csv", "207,276", ",", "media_limits.csv:2: low: is empty, and high too"},
+		{"limit without bounds", "media_limits.csv", "206.84,275.80", ",", "media_limits.csv:2: low: is empty, and high too"},
 		{"limit of no abrasive", "media_limits.csv", "glass-bead-fine,", "sand,", `media_limits.csv:2: product: there is no abrasive "sand"`},
 		{"missing value", "media_values.csv", "bulk_density_kg_m3,,1362,1402,1442", "bulk_density_kg_m3,,1362,,1442", "media_values.csv:5: likely: is empty; it must be given"},
 		{"pack of no product", "packs.csv", "epoxy-primer,0.946", "epoxy,0.946", `packs.csv:2: product: there is no product "epoxy"`},

@@ -13,7 +13,8 @@ type Value struct {
 	Provenance
 }
 
-// Limit is a published bound for work with an abrasive.
+// Limit is a published bound for work with an abrasive. Bounds turned into SI
+// are rounded outwards, so that the value the source prints lies inside.
 type Limit struct {
 	Quantity  string   `json:"quantity"`            // wire name, such as pressure_kpa
 	Substrate string   `json:"substrate,omitempty"` // what it holds on; empty for all
