@@ -124,7 +124,7 @@ func (b Blasting) media(r *Result) {
 	case !b.Recovered:
 		r.MediaUsedKg = new(thrown)
 	case b.BreakdownPercent != nil:
-		r.MediaUsedKg = new(thrown * *b.BreakdownPercent / 100)
+		r.MediaUsedKg = new(thrown * (*b.BreakdownPercent / 100)) // a share of at most 1 first, so that rounding adds no media
 	default:
 		return
 	}
