@@ -2,13 +2,11 @@ package wire
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"reflect"
 	"strconv"
 
-	"github.com/shopspring/decimal"
-
+	"filmbuild/estimate/money"
 	"filmbuild/estimate/units"
 )
 
@@ -135,29 +133,10 @@ func (d *Decoder) money(n *Node, v reflect.Value, at string, f field) {
 		d.wrongType(at, f.name, `an amount of money such as "140.00"`, n)
 		return
 	}
-	amount, err := parseMoney(literal)
+	amount, err := money.ParsePrice(literal)
 	if err != nil {
 		d.Faults.Addf(at, "not_a_number", "%s: %s", f.name, err)
 		return
 	}
 	v.Set(reflect.ValueOf(amount))
-}
-
-// parseMoney bounds the digits before decimal reads them: it would accept
-// numbers of any length.
-func parseMoney(literal string) (decimal.Decimal, error) {
-	bad := fmt.Errorf("%q is not an amount of money; write digits with a point, such as 140.00, at most 15 before and 8 after it", shorten(literal))
-	if len(literal) == 0 || len(literal) > 25 {
-		return decimal.Decimal{}, bad
-	}
-	for _, r := range literal {
-		if (r < '0' || r > '9') && r != '.' && r != '-' {
-			return decimal.Decimal{}, bad
-		}
-	}
-	amount, err := decimal.NewFromString(literal)
-	if err != nil || amount.Exponent() < -8 || amount.NumDigits()+int(amount.Exponent()) > 15 {
-		return decimal.Decimal{}, bad
-	}
-	return amount, nil
 }
