@@ -139,3 +139,24 @@ func TestFilmWithoutDensityIsSaid(t *testing.T) {
 	assert.Equal(t, *r.MediaUsedKg, *r.WasteKg)
 	assert.Contains(t, strings.Join(r.Warnings, "\n"), "removed_film_density_kg_l")
 }
+
+// The choked border is 90.5 kPa at sea level [blasting 1.2] and scales with the
+// air around; 1.5 times the air is the compressor's [H-2], at 4.5 ft³/min for a
+// horsepower [H-1].
+func TestChokingAndCompressor(t *testing.T) {
+	b := sound()
+	for pressure, choked := range map[float64]bool{90: false, 91: true} {
+		b.PressureKPa = pressure
+		r, err := b.Calculate()
+		require.NoError(t, err)
+		assert.Equal(t, choked, r.Choked)
+		assert.InDelta(t, 90.5, r.ChokedFromPressure, 0.05)
+	}
+	b.AmbientPressureKPa = blast.SeaLevelKPa / 2
+	r, err := b.Calculate()
+	require.NoError(t, err)
+	assert.InDelta(t, 45.25, r.ChokedFromPressure, 0.025)
+	assert.InEpsilon(t, 1.5*r.AirM3Min, r.CompressorM3Min, 1e-12)
+	assert.InEpsilon(t, 1.5*r.AirPowerKW, r.CompressorPowerKW, 1e-12)
+	assert.InEpsilon(t, r.CompressorM3Min/cfm/4.5, r.CompressorPowerHP, 1e-9)
+}

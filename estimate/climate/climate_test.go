@@ -188,3 +188,23 @@ func TestBatchIsAtMostFourHours(t *testing.T) {
 	require.NoError(t, err)
 	assert.Contains(t, strings.Join(r.Warnings, "\n"), "extrapolated")
 }
+
+// Vapour pressures over ice, from memory of handbook tables: 259.9 Pa at −10 °C
+// and 103.3 Pa at −20 °C. Air that holds so much has its frost point there.
+func TestFrostPointOverIce(t *testing.T) {
+	for temperature, hectopascals := range map[float64]float64{-10: 2.599, -20: 1.033} {
+		saturated, err := climate.Saturation(5)
+		require.NoError(t, err)
+		frost, err := climate.FrostPoint(5, hectopascals/saturated)
+		require.NoError(t, err)
+		assert.InDelta(t, temperature, frost, 0.05)
+	}
+}
+
+// Half saturated air holds half of what saturated air does; at 20 °C that is
+// 17.3 g/m³ [planning W10].
+func TestWaterInHalfSaturatedAir(t *testing.T) {
+	r, err := climate.DewPoint{AirC: new(20.0), RelativeHumidityPercent: 50}.Calculate()
+	require.NoError(t, err)
+	assert.InDelta(t, 17.3/2, r.WaterContentGM3, 0.15/2)
+}

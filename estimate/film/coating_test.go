@@ -152,3 +152,13 @@ func TestTagsAgreeWithFunctions(t *testing.T) {
 		assert.False(t, within(name, ends[1]*1.001), name)
 	}
 }
+
+// A litre that is half solids of 2 kg/L and half solvent of 0.88 kg/L weighs
+// 1.44 kg, 1 kg of it solids; the dry film has 2 kg/L again (identity).
+func TestSolidsDensity(t *testing.T) {
+	density, err := film.SolidsDensity(1/1.44, 1.44, 0.5)
+	require.NoError(t, err)
+	assert.InDelta(t, 2, density, 1e-12)
+	_, err = film.SolidsDensity(0, 1.44, 0.5)
+	assert.Error(t, err)
+}

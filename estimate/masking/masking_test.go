@@ -105,3 +105,13 @@ func BenchmarkCalculate(b *testing.B) {
 		}
 	}
 }
+
+// Two passes of 25 mm tape along 10 m cover 0.5 m² (identity); the allowance is
+// thrown away and covers nothing.
+func TestTapeArea(t *testing.T) {
+	m := masking.Masking{EdgeM: 10, TapeWidthMm: 25, Passes: 2, WastePercent: 15}
+	r, err := m.Calculate()
+	require.NoError(t, err)
+	assert.InDelta(t, 0.5, r.TapeAreaM2, 1e-12)
+	assert.InDelta(t, 23, r.TapeM, 1e-12)
+}
