@@ -38,7 +38,8 @@ func (r *run) cautions() {
 	for i, step := range r.job.Steps {
 		s := &r.estimate.Steps[i]
 		signs := r.signs(step, s)
-		s.Cautions = listed(caution.For(signs))
+		found := caution.For(signs)
+		s.Cautions, s.Wear = listed(found), caution.Wear(found)
 		for _, c := range s.Cautions {
 			together[c.Code] = true
 		}

@@ -66,6 +66,7 @@ type StepEstimate struct {
 	Materials    []Material         `json:"materials"`
 	Mixing       []Mixing           `json:"mixing,omitempty"`
 	Working      []quantity.Working `json:"working"`
+	Wear         []string           `json:"wear"` // what to put on; the cautions say why
 	Cautions     []Caution          `json:"cautions"`
 	Warnings     []string           `json:"warnings"`
 }

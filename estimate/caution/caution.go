@@ -12,6 +12,7 @@ import (
 	"encoding/csv"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -25,6 +26,7 @@ type Caution struct {
 	Text   string   `json:"text"`
 	Source string   `json:"source"`
 	Mark   string   `json:"mark"` // how sure the source is
+	Wear   []string `json:"wear"` // what to put on
 	when   []string // a step needs one of these signs; each may join several with +
 }
 
@@ -33,6 +35,25 @@ type Caution struct {
 type Signs map[string]bool
 
 var load = sync.OnceValues(func() ([]Caution, error) { return read(bytes.NewReader(table)) })
+
+// Wear lists what to put on against the dangers in list, each thing once. Air
+// that is supplied makes a filter needless.
+func Wear(list []Caution) []string {
+	wear := []string{}
+	for _, c := range list {
+		for _, thing := range c.Wear {
+			if !slices.Contains(wear, thing) {
+				wear = append(wear, thing)
+			}
+		}
+	}
+	if slices.ContainsFunc(wear, func(thing string) bool { return strings.HasPrefix(thing, "supplied-air") }) {
+		wear = slices.DeleteFunc(wear, func(thing string) bool {
+			return strings.Contains(thing, "respirator") && !strings.HasPrefix(thing, "supplied-air")
+		})
+	}
+	return wear
+}
 
 // All lists every caution in the order in which they are shown.
 func All() []Caution {
@@ -69,7 +90,7 @@ func (s Signs) hasAll(wanted []string) bool {
 	return true
 }
 
-var columns = []string{"code", "when", "text", "source", "mark"}
+var columns = []string{"code", "when", "wear", "text", "source", "mark"}
 
 // read takes the table in strictly: known columns only, no empty cell, no code
 // twice.
@@ -94,7 +115,11 @@ func read(in io.Reader) ([]Caution, error) {
 			return nil, fmt.Errorf("cautions row %d: %s stands twice", i+2, row[0])
 		}
 		seen[row[0]] = true
-		list = append(list, Caution{Code: row[0], when: strings.Fields(row[1]), Text: row[2], Source: row[3], Mark: row[4]})
+		c := Caution{Code: row[0], when: strings.Fields(row[1]), Text: row[3], Source: row[4], Mark: row[5]}
+		if row[2] != "-" {
+			c.Wear = strings.Split(row[2], ";")
+		}
+		list = append(list, c)
 	}
 	return list, nil
 }

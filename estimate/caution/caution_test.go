@@ -49,10 +49,10 @@ func TestSignsFindTheirCautions(t *testing.T) {
 
 func TestABrokenTableIsRefused(t *testing.T) {
 	for name, text := range map[string]string{
-		"unknown column": "code,when,text,source,mark,extra\n",
-		"empty source":   "code,when,text,source,mark\na,always,text,,read\n",
-		"code twice":     "code,when,text,source,mark\na,always,t,s,read\na,always,t,s,read\n",
-		"stray space":    "code,when,text,source,mark\na,always, t,s,read\n",
+		"unknown column": "code,when,wear,text,source,mark,extra\n",
+		"empty source":   "code,when,wear,text,source,mark\na,always,-,text,,read\n",
+		"code twice":     "code,when,wear,text,source,mark\na,always,-,t,s,read\na,always,-,t,s,read\n",
+		"stray space":    "code,when,wear,text,source,mark\na,always,-, t,s,read\n",
 		"no head":        "",
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -60,4 +60,11 @@ func TestABrokenTableIsRefused(t *testing.T) {
 			assert.Error(t, err)
 		})
 	}
+}
+
+func TestWhatToWearIsListedOnceAndSuppliedAirReplacesFilters(t *testing.T) {
+	spray := Wear(For(Signs{"hazard:isocyanate": true, "hazard:solvent": true, "method:hvlp": true}))
+	assert.Equal(t, []string{"goggles", "supplied-air respirator", "nitrile gloves", "overall with hood"}, spray)
+	brush := Wear(For(Signs{"hazard:solvent": true}))
+	assert.Equal(t, []string{"organic-vapour respirator", "nitrile gloves"}, brush)
 }

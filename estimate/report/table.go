@@ -20,6 +20,7 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.warnings()
 	t.order()
 	t.mixing()
+	t.wear()
 	t.cautions()
 	t.parts()
 	t.steps()
@@ -107,6 +108,18 @@ func (t *table) cautions() {
 	t.section("TAKE CARE")
 	for _, c := range t.e.Cautions {
 		paragraph(&t.out, "* ", c.Text)
+	}
+}
+
+func (t *table) wear() {
+	if len(t.e.Steps) == 0 {
+		return
+	}
+	t.section("WEAR")
+	for i := range t.e.Steps {
+		if s := &t.e.Steps[i]; len(s.Wear) > 0 {
+			paragraph(&t.out, "- ", s.ID+": "+strings.Join(s.Wear, ", "))
+		}
 	}
 }
 
