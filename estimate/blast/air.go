@@ -13,7 +13,7 @@ const (
 	SeaLevelKPa = 101.325 // kPa, standard atmosphere. Source: definition
 
 	PressureDischarge = 0.81 // of a pressure feed with media flowing. Source: fit to 35 chart cells within 5 % (A-13)
-	SuctionDischarge  = 1.0  // of a suction feed: the air jet alone. Source: design choice, the ideal orifice
+	SuctionDischarge  = 1.0  // of a suction feed: the air jet alone. common practice: the ideal orifice, which errs towards a larger compressor
 )
 
 // ChokedRatio is the absolute pressure before the nozzle over that behind it
