@@ -24,11 +24,16 @@ func (s *Body) Measure() Measurement {
 	for i, ring := range b.steps {
 		m.note(fmt.Sprintf("step_%d_area_m2", i+1), 2*ring, "m²", "|A1−A0|, counted in left and right", nil, "identity")
 	}
-	missed := missedPercent(s.Stations, b)
-	m.note("missed_by_stations_percent", missed, "%", "100·4/3·|S'−S|/S, S' with a smooth section between each two stations",
-		map[string]float64{"S": 2 * b.half}, "identity (Richardson: the error of straight lines falls with the square of the spacing)")
-	m.AccuracyPercent = math.Ceil(10*(accuracy(wayStations)+missed)) / 10
+	m.noteMissed(missedPercent(s.Stations, b))
 	return m
+}
+
+// noteMissed adds what straight lines between sections leave out to the
+// accuracy, rounded up to 0.1 %.
+func (m *Measurement) noteMissed(missed float64) {
+	m.note("missed_by_stations_percent", missed, "%", "100·4/3·|S'−S|/S, S' with a smooth section between each two",
+		map[string]float64{"S": m.AreaM2()}, "identity (Richardson: the error of straight lines falls with the square of the spacing)")
+	m.AccuracyPercent = math.Ceil(10*(accuracy(wayStations)+missed)) / 10
 }
 
 // bodyEnd closes an end or leaves it open. An end without area is a point, or

@@ -36,13 +36,39 @@ func drawn() map[string]func(*rapid.T) Shape {
 		"sphere": func(t *rapid.T) Shape { return &Sphere{round(t)} },
 		"cap": func(t *rapid.T) Shape {
 			r := round(t)
-			return &Cap{r, 2 * r.radius() * number(t, 0.02, 1, "height")}
+			return &Cap{r, 2 * r.radius() * number(t, 0.05, 1, "height")}
 		},
 		"ellipsoid": func(t *rapid.T) Shape {
 			return &Ellipsoid{number(t, 0.1, 9, "a"), number(t, 0.1, 9, "b"), number(t, 0.1, 9, "c"), rapid.SampledFrom([]string{"whole", "half"}).Draw(t, "part")}
 		},
-		"wing": func(t *rapid.T) Shape { return drawnWing(t) },
-		"body": func(t *rapid.T) Shape { return drawnBody(t) },
+		"torus": func(t *rapid.T) Shape {
+			r := number(t, 0.05, 2, "tube")
+			return &Torus{r + number(t, 0, 5, "ring"), r}
+		},
+		"vessel": func(t *rapid.T) Shape {
+			v := &Vessel{Round: round(t), LengthM: number(t, 0, 9, "length"), Head: rapid.SampledFrom([]string{"flat", "hemisphere", "ellipsoidal", "torispherical"}).Draw(t, "head")}
+			switch v.Head {
+			case "ellipsoidal":
+				v.HeadDepthM = pointer(number(t, 0.05, 5, "depth"))
+			case "torispherical":
+				v.CrownRadiusM, v.KnuckleRadiusM = pointer(v.radius()*number(t, 1, 3, "crown")), pointer(v.radius()*number(t, 0, 1, "knuckle"))
+			}
+			return v
+		},
+		"nose":       func(t *rapid.T) Shape { return drawnNose(t, round(t)) },
+		"bar":        func(t *rapid.T) Shape { return drawnBar(t) },
+		"corrugated": func(t *rapid.T) Shape { return drawnCorrugated(t) },
+		"revolved": func(t *rapid.T) Shape {
+			s, x := &Revolved{}, 0.0
+			for range rapid.IntRange(2, 7).Draw(t, "points") {
+				s.Profile = append(s.Profile, [2]float64{x, number(t, 0.05, 3, "r")})
+				x += number(t, 0.05, 2, "spacing")
+			}
+			return s
+		},
+		"swept": func(t *rapid.T) Shape { return &Swept{number(t, 0.1, 9, "perimeter"), number(t, 0.1, 9, "length")} },
+		"wing":  func(t *rapid.T) Shape { return drawnWing(t) },
+		"body":  func(t *rapid.T) Shape { return drawnBody(t) },
 	}
 }
 
@@ -89,6 +115,60 @@ func drawnBody(t *rapid.T) *Body {
 	b.Nose = rapid.SampledFrom([]string{"open", "flat"}).Draw(t, "nose")
 	b.Tail = rapid.SampledFrom([]string{"open", "flat"}).Draw(t, "tail")
 	return b
+}
+
+func drawnNose(t *rapid.T, r Round) *Nose {
+	n := &Nose{Round: r, LengthM: r.radius() * number(t, 1, 8, "fineness")}
+	n.Profile = rapid.SampledFrom([]string{"tangent_ogive", "secant_ogive", "haack", "paraboloid", "power", "elliptic"}).Draw(t, "profile")
+	switch n.Profile {
+	case "secant_ogive":
+		least := (r.radius()*r.radius() + n.LengthM*n.LengthM) / (2 * n.LengthM)
+		n.ArcRadiusM = pointer(least * number(t, 1.001, 9, "arc"))
+	case "haack":
+		n.HaackC = pointer(number(t, 0, 0.6667, "C"))
+	case "power":
+		n.Exponent = pointer(number(t, 0.2, 1, "exponent"))
+	}
+	return n
+}
+
+func drawnBar(t *rapid.T) *Bar {
+	h, b := number(t, 50, 400, "height"), number(t, 50, 400, "width")
+	bar := &Bar{LengthM: number(t, 0.1, 9, "length")}
+	p := &bar.Profile
+	p.Kind = rapid.SampledFrom(profileKinds()).Draw(t, "kind")
+	form, _ := profileOf(p.Kind)
+	for _, d := range form.needs {
+		switch d {
+		case "height_mm":
+			p.HeightMM = &h
+		case "width_mm":
+			p.WidthMM = &b
+		case "web_mm":
+			p.WebMM = pointer(number(t, 1, 20, "web"))
+		case "diameter_mm":
+			p.DiameterMM = &h
+		}
+	}
+	for _, d := range form.takes {
+		if d == "radius_mm" && rapid.Bool().Draw(t, "rounded") {
+			p.RadiusMM = pointer(number(t, 0, 12, "radius"))
+		}
+	}
+	if len(form.faces) > 1 && rapid.Bool().Draw(t, "hidden") {
+		bar.HiddenFaces = []string{form.faces[rapid.IntRange(0, len(form.faces)-1).Draw(t, "face")].name}
+	}
+	return bar
+}
+
+func drawnCorrugated(t *rapid.T) *Corrugated {
+	c := &Corrugated{WidthM: number(t, 0.1, 5, "width"), LengthM: number(t, 0.1, 5, "length"), PitchMM: number(t, 20, 300, "pitch"), Sides: rapid.IntRange(1, 2).Draw(t, "sides")}
+	c.DepthMM = c.PitchMM * number(t, 0.02, 0.5, "depth")
+	c.Form = rapid.SampledFrom([]string{"sine", "arc", "trapezoid"}).Draw(t, "form")
+	if c.Form == "trapezoid" {
+		c.CrestMM, c.ValleyMM = pointer(c.PitchMM*number(t, 0, 0.5, "crest")), pointer(c.PitchMM*number(t, 0, 0.5, "valley"))
+	}
+	return c
 }
 
 // copied returns a deep copy of a shape.

@@ -82,9 +82,28 @@ func kinds() []kind {
 			func() Shape { return &Cap{Round: Round{RadiusM: pointer(0.9)}, HeightM: 0.2} },
 		},
 		{
+			"torus", "a round tube bent to a ring: a tyre, a handwheel", []string{"outer", "inner"},
+			func() Shape { return &Torus{} },
+			func() Shape { return &Torus{RingRadiusM: 0.35, TubeRadiusM: 0.11} },
+		},
+		{
 			"ellipsoid", "a body with three elliptic outlines, whole or half", []string{"outside"},
 			func() Shape { return &Ellipsoid{Part: "whole"} },
 			func() Shape { return &Ellipsoid{AM: 1.4, BM: 0.6, CM: 0.5, Part: "half"} },
+		},
+		{
+			"nose", "a round nose or tail cone, open at its base", []string{"outside"},
+			func() Shape { return &Nose{} },
+			func() Shape {
+				return &Nose{Round: Round{DiameterM: pointer(1.0)}, Profile: "haack", HaackC: pointer(0.0), LengthM: 2.5}
+			},
+		},
+		{
+			"vessel", "a tank of a straight part and two heads", []string{"side", "head_1", "head_2"},
+			func() Shape { return &Vessel{} },
+			func() Shape {
+				return &Vessel{Round: Round{RadiusM: pointer(0.6)}, LengthM: 2.5, Head: "ellipsoidal", HeadDepthM: pointer(0.3)}
+			},
 		},
 		{
 			"wing", "one side of a wing, tailplane or fin, root to tip", []string{"upper", "lower", "trailing_edge", "tip"},
@@ -108,6 +127,32 @@ func kinds() []kind {
 				}
 				return b
 			},
+		},
+		{
+			"bar", "a rolled section, tube or flat of some length", []string{"top", "bottom", "sides", "back", "inside", "back_1", "back_2", "left", "right", "outside"},
+			func() Shape { return &Bar{} },
+			func() Shape {
+				return &Bar{LengthM: 6, HiddenFaces: []string{"top"}, Profile: Profile{
+					Kind: "i", HeightMM: pointer(200.0), WidthMM: pointer(100.0), WebMM: pointer(5.6), FlangeMM: pointer(8.5), RadiusMM: pointer(12.0),
+				}}
+			},
+		},
+		{
+			"corrugated", "a sheet pressed into waves or ribs", []string{"front", "back"},
+			func() Shape { return &Corrugated{Form: "sine", Sides: 1} },
+			func() Shape {
+				return &Corrugated{WidthM: 2.4, LengthM: 3, PitchMM: 76.2, DepthMM: 19.05, Form: "sine", Sides: 1}
+			},
+		},
+		{
+			"revolved", "a free profile turned about an axis", []string{"outside"},
+			func() Shape { return &Revolved{} },
+			func() Shape { return &Revolved{Profile: [][2]float64{{0, 0}, {0.1, 0.12}, {0.3, 0.2}, {0.6, 0.22}}} },
+		},
+		{
+			"swept", "an outline carried along a length", []string{"side"},
+			func() Shape { return &Swept{} },
+			func() Shape { return &Swept{PerimeterM: 0.48, LengthM: 5.2} },
 		},
 	}
 }

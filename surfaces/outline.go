@@ -30,17 +30,7 @@ func checkOutline(at string, outline [][2]float64, report reporter) bool {
 		report(at, "too_many", fmt.Sprintf("the outline has %d corners; at most %d are taken", len(outline), maxCorners))
 		return false
 	}
-	clean := true
-	for i, corner := range outline {
-		for k, axis := range []string{"x", "y"} {
-			if !(math.Abs(corner[k]) <= maxCoordinate) { // NaN fails too
-				clean = false
-				report(fmt.Sprintf("%s/%d/%d", at, i, k), "out_of_range", fmt.Sprintf(
-					"%s is %s; it must be at least %d m and at most %d m", axis, metres(corner[k]), -maxCoordinate, maxCoordinate))
-			}
-		}
-	}
-	if !clean {
+	if !checkCoordinates(at, outline, [2]string{"x", "y"}, report) {
 		return false
 	}
 	p := corners(outline)
@@ -48,13 +38,32 @@ func checkOutline(at string, outline [][2]float64, report reporter) bool {
 		report(at, "required", fmt.Sprintf("the outline has %d corners; give three or more", len(p)))
 		return false
 	}
-	if i, j, found := p.selfCrossing(); found {
-		detail := fmt.Sprintf("the sides from corner %d and from corner %d cross or touch; list the corners in order along the outline", i, j)
-		if i == j {
-			detail = fmt.Sprintf("corner %d is given twice in a row; leave one out", i)
-		}
-		report(at, "self_crossing", detail)
+	if i, j, found := p.crossing(true); found {
+		report(at, "self_crossing", crossingDetail(i, j))
 		return false
 	}
 	return true
+}
+
+// checkCoordinates reports coordinates that are no numbers or out of reach.
+func checkCoordinates(at string, points [][2]float64, axes [2]string, report reporter) bool {
+	clean := true
+	for i, p := range points {
+		for k, axis := range axes {
+			if !(math.Abs(p[k]) <= maxCoordinate) { // NaN fails too
+				clean = false
+				report(fmt.Sprintf("%s/%d/%d", at, i, k), "out_of_range", fmt.Sprintf(
+					"%s is %s; it must be at least %d m and at most %d m", axis, metres(p[k]), -maxCoordinate, maxCoordinate))
+			}
+		}
+	}
+	return clean
+}
+
+// crossingDetail says what is wrong with the sides that crossing found.
+func crossingDetail(i, j int) string {
+	if i == j {
+		return fmt.Sprintf("point %d is given twice in a row; leave one out", i)
+	}
+	return fmt.Sprintf("the sides from point %d and from point %d cross or touch; list the points in order along the line", i, j)
 }

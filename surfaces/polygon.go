@@ -51,21 +51,25 @@ func (p polygon) contains(q [2]float64) bool {
 	return inside
 }
 
-// selfCrossing finds two sides that cross, touch or fold back on each other,
-// or one side without length.
-func (p polygon) selfCrossing() (i, j int, found bool) {
-	for i = range p {
+// crossing finds two sides that cross, touch or fold back on each other, or
+// one side without length. An open line lacks the last side.
+func (p polygon) crossing(closed bool) (i, j int, found bool) {
+	sides := len(p)
+	if !closed {
+		sides--
+	}
+	for i = range sides {
 		a, b := p.side(i)
 		if math.Hypot(b[0]-a[0], b[1]-a[1]) <= touch {
 			return i, i, true
 		}
-		for j = i + 1; j < len(p); j++ {
+		for j = i + 1; j < sides; j++ {
 			c, d := p.side(j)
 			gap := 0.0
 			switch {
 			case j == i+1: // neighbours share a corner: only their far ends may touch
 				gap = min(fromSegment(a, c, d), fromSegment(d, a, b))
-			case i == 0 && j == len(p)-1:
+			case closed && i == 0 && j == len(p)-1:
 				gap = min(fromSegment(b, c, d), fromSegment(c, a, b))
 			default:
 				gap = segmentGap(a, b, c, d)
