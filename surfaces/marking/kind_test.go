@@ -117,4 +117,55 @@ func TestEveryFaultIsReported(t *testing.T) {
 	rectangle := newRectangle()
 	rectangle.WidthM, rectangle.HeightM, rectangle.CornerRadiusM, rectangle.Colour = 0.2, 0.1, 0.06, "red"
 	assert.Equal(t, map[string]string{"/corner_radius_m": "inconsistent"}, faultsOf(rectangle))
+
+	ring := newRing()
+	ring.SizeM, ring.InnerSizeM, ring.Colour = 0.2, 0.2, "red"
+	assert.Equal(t, map[string]string{"/inner_size_m": "inconsistent"}, faultsOf(ring))
+
+	cross := newCross()
+	cross.SizeM, cross.ArmWidthM, cross.FlankWidthM, cross.Colour = 1, 0.5, 0.25, "red"
+	assert.Equal(t, map[string]string{"/size_m": "inconsistent", "/flank_colour": "required"}, faultsOf(cross))
+	cross.FlankWidthM, cross.FlankColour = 0, "white"
+	assert.Equal(t, map[string]string{"/flank_colour": "not_applicable"}, faultsOf(cross))
+
+	hazard := newHazard()
+	hazard.WidthM, hazard.HeightM, hazard.StripeWidthM, hazard.PhaseRatio = 100, 1, 0.05, 1
+	assert.Equal(t, map[string]string{"/phase_ratio": "out_of_range"}, faultsOf(hazard))
+	hazard.PhaseRatio = 0
+	assert.Equal(t, map[string]string{"/stripe_width_m": "too_many"}, faultsOf(hazard))
+
+	band := newExitBand()
+	band.SizeM, band.OpeningWidthM, band.OpeningHeightM, band.CornerRadiusM = 0.05, 0.5, 0.9, 0.3
+	assert.Equal(t, map[string]string{"/corner_radius_m": "inconsistent", "/colour": "required"}, faultsOf(band))
+
+	flash := newFinFlash()
+	flash.WidthM, flash.HeightM, flash.Bands = 0.6, 0.6, []Band{{0, "red"}, {1, "Blue"}}
+	assert.Equal(t, map[string]string{"/bands/0/ratio": "out_of_range", "/bands/1/colour": "wrong_type"}, faultsOf(flash))
+}
+
+func TestPolygonsAreChecked(t *testing.T) {
+	for name, c := range map[string]struct {
+		points [][2]float64
+		at     string
+		code   string
+	}{
+		"none":            {nil, "/points", "required"},
+		"two":             {[][2]float64{{0, 0}, {1, 1}}, "/points", "out_of_range"},
+		"too many":        {make([][2]float64, 2001), "/points", "out_of_range"},
+		"far":             {[][2]float64{{0, 0}, {1001, 0}, {0, 1}}, "/points/1/0", "out_of_range"},
+		"not a number":    {[][2]float64{{0, 0}, {1, math.NaN()}, {0, 1}}, "/points/1/1", "out_of_range"},
+		"bow tie":         {[][2]float64{{0, 0}, {1, 1}, {1, 0}, {0, 1}}, "/points", "self_crossing"},
+		"one place":       {[][2]float64{{5, 5}, {5, 5}, {5, 5}}, "/points", "out_of_range"},
+		"line":            {[][2]float64{{0, 0}, {1, 1}, {0, 0}}, "/points", "inconsistent"},
+		"triangle":        {[][2]float64{{0, 0}, {1, 0}, {0, 1}}, "", ""},
+		"other way round": {[][2]float64{{0, 1}, {1, 0}, {0, 0}}, "", ""},
+	} {
+		f := newPolygon()
+		f.Points, f.Colour = c.points, "red"
+		want := map[string]string{}
+		if c.at != "" {
+			want[c.at] = c.code
+		}
+		assert.Equal(t, want, faultsOf(f), name)
+	}
 }

@@ -53,6 +53,10 @@ func fillStruct(v reflect.Value, next func() float64) {
 			fillStruct(value, next)
 		case value.Kind() == reflect.Bool:
 			value.SetBool(next() < 0.5)
+		case field.Name == "Text":
+			for text := ""; next() < 0.9 && len(text) < 20; value.SetString(text) {
+				text += string("ABKMQRVWXYZ01248-? "[min(18, max(0, int(19*next())))])
+			}
 		case value.Kind() == reflect.String && value.String() == "":
 			value.SetString(oneColour(next()))
 		case value.Kind() == reflect.Float64:
@@ -78,6 +82,10 @@ func fillList(list reflect.Value, next func() float64) {
 		case *RoundelRing:
 			ratio += 0.01 + next()
 			*item = RoundelRing{ratio, oneColour(next())}
+		case *Band:
+			*item = Band{0.01 + next(), oneColour(next())}
+		case *[2]float64:
+			item[0], item[1] = 10*next(), 10*next()
 		}
 	}
 }

@@ -95,3 +95,20 @@ func (o Outline) Reversed() Outline {
 
 // Join is the region of all the outlines of several regions.
 func Join(regions ...Region) Region { return slices.Concat(regions...) }
+
+// SignedArea is the area of an outline that does not cross itself, positive
+// when it runs counter-clockwise.
+//
+//	½ Σ cross product of neighbouring corners + ½ Σ r²·(sweep − sin sweep)
+func (o Outline) SignedArea() float64 {
+	sum := 0.0
+	for i, c := range o {
+		a, b := c.At.minus(o[0].At), o[(i+1)%len(o)].At.minus(o[0].At)
+		sum += a.cross(b) / 2
+		if half := c.Sweep / 2; half != 0 {
+			r := b.minus(a).length() / (2 * math.Sin(half))
+			sum += r * r / 2 * math.Copysign(lessSine(math.Abs(c.Sweep)), c.Sweep)
+		}
+	}
+	return sum
+}

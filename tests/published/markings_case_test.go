@@ -62,8 +62,8 @@ func edgeLength(m marking.Measurement, pair [2]string) float64 {
 	return 0
 }
 
-// perimeter is the whole border of one colour.
-func perimeter(m marking.Measurement, colour string) float64 {
+// colourPerimeter is the whole border of one colour.
+func colourPerimeter(m marking.Measurement, colour string) float64 {
 	sum := 0.0
 	for _, e := range m.Edges {
 		if e.Between[0] == colour || e.Between[1] == colour {
@@ -80,5 +80,3 @@ func figureOf[T marking.Figure](t *testing.T, kind string) T {
 	require.True(t, ok, kind)
 	return f.(T)
 }
-
-func optional[T any](v T) *T { return &v }

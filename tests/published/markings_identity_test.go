@@ -69,7 +69,8 @@ func TestMarkingsCircleIsNoPolygon(t *testing.T) {
 // ID-10: straight taper, 8 m long, 0.25 m and 0.05 m at the ends (trapezium).
 func TestMarkingsTaperedStripe(t *testing.T) {
 	f := figureOf[*marking.Stripe](t, "stripe")
-	f.LengthM, f.WidthM, f.EndWidthM, f.Colour = 8, 0.25, optional(0.05), "green"
+	end := 0.05
+	f.LengthM, f.WidthM, f.EndWidthM, f.Colour = 8, 0.25, &end, "green"
 	markingCase{id: "ID-10", source: "identity: trapezium", mark: "H", figure: f,
 		areas: map[string]float64{"green": 1.2},
 		sums:  map[string]float64{"outline_m": 16.0012499512 + 0.25 + 0.05}}.run(t, 1e-10)

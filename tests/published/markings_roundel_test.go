@@ -62,5 +62,5 @@ func TestMarkingsEdgeAccounting(t *testing.T) {
 	inner := edgeLength(m, [2]string{"red", "white"}) + edgeLength(m, [2]string{"white", "blue"})
 	assert.InEpsilon(t, 1.047197551+2.094395102, inner, 1e-9)
 	assert.InEpsilon(t, m.OutlineM+inner, m.EdgeOnceM, 1e-12)
-	assert.InEpsilon(t, perimeter(m, "red")+perimeter(m, "white")+perimeter(m, "blue"), m.EdgeTwoSidedM, 1e-12)
+	assert.InEpsilon(t, colourPerimeter(m, "red")+colourPerimeter(m, "white")+colourPerimeter(m, "blue"), m.EdgeTwoSidedM, 1e-12)
 }

@@ -101,7 +101,7 @@ func TestMarkingsStarAndBarParts(t *testing.T) {
 	star := 10 * tan18 / (3 - tan18*tan18) / 4
 	assert.InEpsilon(t, 0.120421686234, (colourArea(m, "white")+colourArea(m, "red")-star)/2, 1e-9, "SB-12")
 	for colour, want := range map[string]float64{"white": 8.18727002306, "red": 2.24641330297, "blue": 12.16141399415} {
-		assert.InEpsilon(t, want, perimeter(m, colour), 1e-9, "SB-16 "+colour)
+		assert.InEpsilon(t, want, colourPerimeter(m, colour), 1e-9, "SB-16 "+colour)
 	}
 }
 
