@@ -23,6 +23,7 @@ const Most = 500
 type List struct {
 	faults []Fault
 	seen   map[string]bool
+	below  map[string]bool // every pointer above a fault, listed or not
 	beyond int
 }
 
@@ -32,9 +33,13 @@ func (l *List) Add(pointer, code, detail string) {
 		return
 	}
 	if l.seen == nil {
-		l.seen = map[string]bool{}
+		l.seen, l.below = map[string]bool{}, map[string]bool{}
 	}
 	l.seen[pointer] = true
+	for up := pointer; up != ""; {
+		up = up[:max(0, strings.LastIndexByte(up, '/'))]
+		l.below[up] = true
+	}
 	if len(l.faults) == Most {
 		l.beyond++
 		return
@@ -55,15 +60,9 @@ func (l *List) At(prefix string) func(pointer, code, detail string) {
 // Has reports whether a fault was noted at exactly this pointer.
 func (l *List) Has(pointer string) bool { return l.seen[pointer] }
 
-// HasBelow reports whether a fault was noted at this pointer or below it.
-func (l *List) HasBelow(pointer string) bool {
-	for _, f := range l.faults {
-		if f.Pointer == pointer || strings.HasPrefix(f.Pointer, pointer+"/") {
-			return true
-		}
-	}
-	return false
-}
+// HasBelow reports whether a fault was noted at this pointer or below it, be it
+// one of those kept or one beyond Most.
+func (l *List) HasBelow(pointer string) bool { return l.seen[pointer] || l.below[pointer] }
 
 // Empty reports whether nothing was noted.
 func (l *List) Empty() bool { return len(l.faults) == 0 }
