@@ -1,53 +1,53 @@
 package api
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"mime"
 	"net/http"
 
 	"github.com/gin-gonic/gin"
-
-	"filmbuild/estimate/fault"
 )
 
 // MostBody is the largest job that is read, in bytes.
 const MostBody = 1 << 20
 
-type mediaTypeError struct{ said string }
+// mediaTypeError says that a body does not come as plain JSON.
+type mediaTypeError struct{ detail string }
 
-func (e *mediaTypeError) Error() string {
-	if e.said == "" {
-		return "the body has no Content-Type; send application/json"
-	}
-	return fmt.Sprintf("the body is %s; send application/json", e.said)
-}
+func (e *mediaTypeError) Error() string { return e.detail }
 
-// body reads a JSON body, up to its limit.
+// cutError says that a body ended before all of it had come.
+type cutError struct{ cause error }
+
+func (e *cutError) Error() string { return "the body broke off: " + e.cause.Error() }
+func (e *cutError) Unwrap() error { return e.cause }
+
+// body reads a JSON body, up to its limit. The error is a *mediaTypeError, a
+// *http.MaxBytesError or a *cutError.
 func body(c *gin.Context) ([]byte, error) {
-	said := c.GetHeader("Content-Type")
-	kind, _, err := mime.ParseMediaType(said)
-	if err != nil || kind != "application/json" {
-		return nil, &mediaTypeError{said: said}
+	if err := plainJSON(c.Request.Header); err != nil {
+		return nil, err
 	}
-	return io.ReadAll(http.MaxBytesReader(c.Writer, c.Request.Body, MostBody))
+	data, err := io.ReadAll(http.MaxBytesReader(c.Writer, c.Request.Body, MostBody))
+	var large *http.MaxBytesError
+	if err != nil && !errors.As(err, &large) {
+		return nil, &cutError{cause: err}
+	}
+	return data, err
 }
 
-// onlyParameters refuses query parameters that a route does not know.
-func onlyParameters(c *gin.Context, known ...string) bool {
-	var faults fault.List
-	for name := range c.Request.URL.Query() {
-		found := false
-		for _, k := range known {
-			found = found || k == name
-		}
-		if !found {
-			faults.Addf("/"+name, "unknown_field", "there is no parameter %q here", name)
-		}
+func plainJSON(header http.Header) error {
+	said := header.Get("Content-Type")
+	if said == "" {
+		return &mediaTypeError{"the body has no Content-Type; send it as application/json"}
 	}
-	if err, bad := faults.Err().(*fault.Error); bad {
-		refuse(c, http.StatusBadRequest, summary(err.Faults), err.Faults...)
-		return false
+	if kind, _, err := mime.ParseMediaType(said); err != nil || kind != "application/json" {
+		return &mediaTypeError{fmt.Sprintf("the body is %s; send application/json", said)}
 	}
-	return true
+	if coding := header.Get("Content-Encoding"); coding != "" && coding != "identity" {
+		return &mediaTypeError{fmt.Sprintf("the body is packed as %s; send it unpacked", coding)}
+	}
+	return nil
 }

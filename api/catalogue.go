@@ -9,6 +9,7 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/calculate"
 	"filmbuild/estimate/example"
+	"filmbuild/estimate/fault"
 	"filmbuild/products"
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
@@ -251,7 +252,15 @@ func (s *Server) example(c *gin.Context) {
 
 // list answers a GET without parameters.
 func (s *Server) list(c *gin.Context, answer any) {
-	if onlyParameters(c) && accepts(c, "application/json") != "" {
+	if accepts(c, "", "application/json") == "" {
+		return
+	}
+	values, ok := parameters(c)
+	if !ok {
+		return
+	}
+	var faults fault.List
+	if onlyKnown(values, &faults); !refusedQuery(c, &faults) {
 		respond(c, answer)
 	}
 }

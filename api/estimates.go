@@ -2,10 +2,11 @@ package api
 
 import (
 	"net/http"
-	"strings"
 
 	"github.com/gin-gonic/gin"
 
+	"filmbuild/estimate"
+	"filmbuild/estimate/fault"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/units"
 )
@@ -29,13 +30,19 @@ import (
 //	@Failure		500		{object}	Problem
 //	@Router			/v1/estimates [post]
 func (s *Server) estimates(c *gin.Context) {
-	form := accepts(c, "application/json", "text/csv", "text/plain")
-	if form == "" || !onlyParameters(c, "table", "units") {
+	form := accepts(c, "", "application/json", "text/csv", "text/plain")
+	if form == "" {
 		return
 	}
-	system, err := units.ParseSystem(c.DefaultQuery("units", "si"))
-	if err != nil {
-		refuse(c, http.StatusBadRequest, err.Error())
+	values, ok := parameters(c)
+	if !ok {
+		return
+	}
+	var faults fault.List
+	onlyKnown(values, &faults, "table", "units")
+	table := oneOf(values, "table", report.Tables(), &faults)
+	system := oneOf(values, "units", []string{"si", "us"}, &faults)
+	if refusedQuery(c, &faults) {
 		return
 	}
 	data, err := body(c)
@@ -48,24 +55,27 @@ func (s *Server) estimates(c *gin.Context) {
 		refuseError(c, err)
 		return
 	}
+	respondEstimate(c, e, form, table, system)
+}
+
+// respondEstimate answers with one of the forms that an estimate is printed in.
+func respondEstimate(c *gin.Context, e *estimate.Estimate, form, table, system string) {
 	switch form {
 	case "text/csv":
-		table, err := report.CSV(e, c.DefaultQuery("table", "steps"))
+		text, err := report.CSV(e, table)
 		if err != nil {
-			refuse(c, http.StatusBadRequest, err.Error())
+			refuseError(c, err)
 			return
 		}
-		c.Data(http.StatusOK, "text/csv; charset=utf-8; header=present", table)
+		send(c, http.StatusOK, "text/csv; charset=utf-8; header=present", text)
 	case "text/plain":
-		c.Data(http.StatusOK, "text/plain; charset=utf-8", []byte(report.Table(e, system)))
+		shown, err := units.ParseSystem(system)
+		if err != nil {
+			refuseError(c, err)
+			return
+		}
+		send(c, http.StatusOK, "text/plain; charset=utf-8", []byte(report.Table(e, shown)))
 	default:
 		respond(c, e)
 	}
-}
-
-// acceptsPlain reports whether a caller asks for a bare number: it names text,
-// or has no wish at all, as a spreadsheet's web function.
-func acceptsPlain(c *gin.Context) bool {
-	accept := c.GetHeader("Accept")
-	return accept == "" || strings.HasPrefix(accept, "*/*") || strings.Contains(accept, "text/plain") || !strings.Contains(accept, "application/json")
 }

@@ -2,31 +2,54 @@ package api
 
 import (
 	"net/http"
+	"strings"
 
 	"github.com/gin-gonic/gin"
 
 	"filmbuild/api/web"
-	"filmbuild/openapi"
 )
 
-// pages serves the page, its files, the API description and its reader.
+// pages serves the page, its files and the reader of the API description.
 func (s *Server) pages(r *gin.Engine) {
 	for path, file := range web.Files() {
-		r.GET(path, static(file))
-		r.HEAD(path, static(file))
+		get(r, path, func(c *gin.Context) { static(c, file) })
 	}
-	r.GET("/openapi.json", static(web.File{Kind: "application/json", Data: openapi.Document(), Tag: web.Tag(openapi.Document())}))
 }
 
-// static answers a file that is part of the program.
-func static(file web.File) gin.HandlerFunc {
-	return func(c *gin.Context) {
-		c.Header("ETag", file.Tag)
-		c.Header("Cache-Control", "no-cache")
-		if c.GetHeader("If-None-Match") == file.Tag {
-			c.Status(http.StatusNotModified)
-			return
-		}
-		c.Data(http.StatusOK, file.Kind, file.Data)
+// describe gives this description.
+//
+//	@Summary		The description of this API
+//	@Description	OpenAPI 3.1. /docs reads it out for people.
+//	@Tags			operations
+//	@Produce		json
+//	@Param			If-None-Match	header		string	false	"the ETag of the description that the caller has"
+//	@Success		200				{object}	object
+//	@Success		304				"the caller has it already"
+//	@Router			/openapi.json [get]
+func (s *Server) describe(c *gin.Context) { static(c, s.description) }
+
+// static answers a file that is part of the program, or 304 to a caller that
+// has it.
+func static(c *gin.Context, file web.File) {
+	c.Header("ETag", file.Tag)
+	c.Header("Cache-Control", "no-cache")
+	if matches(c.Request.Header.Values("If-None-Match"), file.Tag) {
+		c.Status(http.StatusNotModified)
+		c.Writer.WriteHeaderNow()
+		return
 	}
+	send(c, http.StatusOK, file.Kind, file.Data)
+}
+
+// matches reports whether a tag is in the lists of If-None-Match, weakly
+// compared (RFC 9110 section 13.1.2).
+func matches(lists []string, tag string) bool {
+	for _, list := range lists {
+		for one := range strings.SplitSeq(list, ",") {
+			if one = strings.TrimSpace(one); one == "*" || strings.TrimPrefix(one, "W/") == tag {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -1,8 +1,10 @@
 package api
 
 import (
+	"crypto/rand"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"log/slog"
 	"net/http"
 
@@ -14,22 +16,46 @@ import (
 
 // Problem is an error as RFC 9457 tells it.
 type Problem struct {
-	Type   string        `json:"type"`             // about:blank: the status says it all
-	Title  string        `json:"title"`            // the status in words
-	Status int           `json:"status"`           // HTTP status
-	Detail string        `json:"detail"`           // what is wrong, and what to do
-	Errors []fault.Fault `json:"errors,omitempty"` // every fault of the input
+	Type     string        `json:"type"`               // about:blank: the status says it all
+	Title    string        `json:"title"`              // the status in words
+	Status   int           `json:"status"`             // HTTP status
+	Detail   string        `json:"detail"`             // what is wrong, and what to do
+	Instance string        `json:"instance,omitempty"` // of a 500: the name of this occurrence, as it stands in the service's log
+	Errors   []fault.Fault `json:"errors,omitempty"`   // every fault of the input
 }
 
 // refuse answers with a problem.
 func refuse(c *gin.Context, status int, detail string, faults ...fault.Fault) {
-	body, err := json.Marshal(Problem{Type: "about:blank", Title: http.StatusText(status), Status: status, Detail: detail, Errors: faults})
+	write(c, Problem{Status: status, Detail: detail, Errors: faults})
+}
+
+// fail answers that we are at fault. The cause goes to the log only, under the
+// name that the caller gets.
+func fail(c *gin.Context, message string, attributes ...any) {
+	occurrence := newOccurrence()
+	slog.Error(message, append(attributes, "path", c.Request.URL.Path, "instance", occurrence)...)
+	write(c, Problem{Status: http.StatusInternalServerError, Instance: occurrence,
+		Detail: "something went wrong on our side; the input may be right. Tell whoever runs this service the instance"})
+}
+
+func write(c *gin.Context, p Problem) {
+	p.Type, p.Title = "about:blank", http.StatusText(p.Status)
+	data, err := json.Marshal(p)
 	if err != nil {
 		slog.Error("a problem could not be written", "error", err)
-		body = []byte(`{"type":"about:blank","title":"Internal Server Error","status":500,"detail":"the error could not be written"}`)
+		data = []byte(`{"type":"about:blank","title":"Internal Server Error","status":500,"detail":"the error could not be written"}`)
+		p.Status = http.StatusInternalServerError
 	}
 	c.Abort()
-	c.Data(status, "application/problem+json", body)
+	send(c, p.Status, "application/problem+json", data)
+}
+
+// newOccurrence returns a URI of its own: a random UUID (RFC 9562 section 5.4).
+func newOccurrence() string {
+	var b [16]byte
+	_, _ = rand.Read(b[:]) // never fails: crypto/rand ends the program instead
+	b[6], b[8] = b[6]&0x0f|0x40, b[8]&0x3f|0x80
+	return fmt.Sprintf("urn:uuid:%x-%x-%x-%x-%x", b[:4], b[4:6], b[6:8], b[8:10], b[10:])
 }
 
 // refuseError answers with the problem that an error stands for.
@@ -38,6 +64,7 @@ func refuseError(c *gin.Context, err error) {
 	var faulty *fault.Error
 	var large *http.MaxBytesError
 	var kind *mediaTypeError
+	var cut *cutError
 	switch {
 	case errors.As(err, &syntax):
 		refuse(c, http.StatusBadRequest, syntax.Detail, fault.Fault{Pointer: syntax.Pointer, Code: syntax.Code, Detail: syntax.Detail})
@@ -47,9 +74,10 @@ func refuseError(c *gin.Context, err error) {
 		refuse(c, http.StatusRequestEntityTooLarge, "the body is larger than 1 MiB; send less, or use count for parts that are alike")
 	case errors.As(err, &kind):
 		refuse(c, http.StatusUnsupportedMediaType, kind.Error())
+	case errors.As(err, &cut):
+		refuse(c, http.StatusBadRequest, cut.Error(), fault.Fault{Code: "syntax", Detail: cut.Error()})
 	default:
-		slog.Error("request failed", "path", c.Request.URL.Path, "error", err)
-		refuse(c, http.StatusInternalServerError, "something went wrong on our side; the input may be right")
+		fail(c, "request failed", "error", err)
 	}
 }
 

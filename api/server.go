@@ -1,9 +1,21 @@
 // Package api is the HTTP face of filmbuild: it decodes, calls the engine and
 // responds. gin is used here and nowhere else.
 //
-//	@title			filmbuild
-//	@version		1
-//	@description	Works out what it takes to strip a large static machine to bare metal and repaint it: areas, litres, kilograms, tape, hours, waste, cautions, an order in whole packs and a budget, with the working behind every figure. Numbers are SI with the unit as suffix of the name; any number of an input may be text with its own unit ("0.8 mil") or a range {"low", "likely", "high"}. Money is decimal text in the job's currency.
+//	@title						filmbuild
+//	@version					1
+//	@description				Works out what it takes to strip a large static machine to bare metal and repaint it: areas, litres, kilograms, tape, hours, waste, cautions, an order in whole packs and a budget, with the working behind every figure.
+//	@description
+//	@description				Numbers are SI, with the unit as suffix of the name. Any number of an input may also be text with its own unit ("0.8 mil"), where its name has a unit, or a range {"low", "likely", "high"}. Money is decimal text in the job's currency. An input with a member that is not known here is refused.
+//	@description
+//	@description				Errors are problem documents (RFC 9457) that list every fault of the input at once, each with a JSON pointer and a stable code.
+//	@tag.name					estimates
+//	@tag.description			A whole job in, the whole answer out.
+//	@tag.name					calculations
+//	@tag.description			One question each. POST takes a JSON body; GET takes the same fields as query parameters, so that a spreadsheet can ask, and field asks for one value as bare text.
+//	@tag.name					catalogue
+//	@tag.description			What can be named in a job, every value with its source.
+//	@tag.name					operations
+//	@tag.description			For whoever runs the service.
 package api
 
 import (
@@ -14,62 +26,95 @@ import (
 
 	"github.com/gin-gonic/gin"
 
+	"filmbuild/api/web"
 	"filmbuild/estimate"
+	"filmbuild/estimate/calculate"
+	"filmbuild/openapi"
 	"filmbuild/products"
 )
 
 // Server answers requests from a catalogue that does not change.
 type Server struct {
-	catalogue *products.Catalogue
-	reader    *estimate.Reader
+	catalogue   *products.Catalogue
+	reader      *estimate.Reader
+	description web.File
+	engine      *gin.Engine
 }
 
 // Handler returns the handler of every route.
-func Handler(catalogue *products.Catalogue) http.Handler {
+func Handler(catalogue *products.Catalogue) *Server {
 	gin.SetMode(gin.ReleaseMode)
-	s := &Server{catalogue: catalogue, reader: estimate.NewReader()}
-	r := gin.New()
+	s := &Server{catalogue: catalogue, reader: estimate.NewReader(), engine: gin.New(),
+		description: web.File{Kind: "application/json", Data: openapi.Document(), Tag: web.Tag(openapi.Document())}}
+	r := s.engine
 	r.HandleMethodNotAllowed = true
-	_ = r.SetTrustedProxies(nil) // nil cannot be malformed
+	r.RedirectTrailingSlash = false // a path that is nearly right is told to be wrong
+	_ = r.SetTrustedProxies(nil)    // nil cannot be malformed
 	r.Use(logged, recovered, guarded)
 	r.NoRoute(func(c *gin.Context) {
 		refuse(c, http.StatusNotFound, "there is nothing at "+c.Request.URL.Path+"; see /docs")
 	})
 	r.NoMethod(func(c *gin.Context) {
-		refuse(c, http.StatusMethodNotAllowed, c.Request.Method+" is not known at "+c.Request.URL.Path+"; see /docs")
+		refuse(c, http.StatusMethodNotAllowed, c.Request.Method+" is not known at "+c.Request.URL.Path+"; it takes "+c.Writer.Header().Get("Allow"))
 	})
 	s.routes(r)
-	return r
+	return s
+}
+
+// ServeHTTP answers one request.
+func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) { s.engine.ServeHTTP(w, r) }
+
+// Route is a method and the path that it is known at, as gin writes it.
+type Route struct{ Method, Path string }
+
+// Routes lists every route.
+func (s *Server) Routes() []Route {
+	var list []Route
+	for _, r := range s.engine.Routes() {
+		list = append(list, Route{Method: r.Method, Path: r.Path})
+	}
+	return list
 }
 
 func (s *Server) routes(r *gin.Engine) {
 	r.POST("/v1/estimates", s.estimates)
-	for _, name := range calculatorNames() {
-		r.POST("/v1/calculations/"+name, s.calculation(name))
-		r.GET("/v1/calculations/"+name, s.calculation(name))
+	for _, calculator := range calculate.All() {
+		r.POST("/v1/calculations/"+calculator.Name, s.calculation(calculator))
+		get(r, "/v1/calculations/"+calculator.Name, s.calculation(calculator))
 	}
-	r.GET("/v1/shapes", s.shapes)
-	r.GET("/v1/markings", s.markings)
-	r.GET("/v1/products", s.products)
-	r.GET("/v1/media", s.media)
-	r.GET("/v1/methods", s.methods)
-	r.GET("/v1/sources", s.sources)
-	r.GET("/v1/formulas", s.formulas)
-	r.GET("/v1/examples", s.examples)
-	r.GET("/v1/examples/:id", s.example)
-	r.GET("/healthz", s.health)
-	r.GET("/readyz", s.ready)
+	get(r, "/v1/shapes", s.shapes)
+	get(r, "/v1/markings", s.markings)
+	get(r, "/v1/products", s.products)
+	get(r, "/v1/media", s.media)
+	get(r, "/v1/methods", s.methods)
+	get(r, "/v1/sources", s.sources)
+	get(r, "/v1/formulas", s.formulas)
+	get(r, "/v1/examples", s.examples)
+	get(r, "/v1/examples/:id", s.example)
+	get(r, "/openapi.json", s.describe)
+	get(r, "/healthz", s.health)
+	get(r, "/readyz", s.ready)
 	s.pages(r)
+}
+
+// get registers a handler for GET and for HEAD, whose body net/http leaves out.
+func get(r *gin.Engine, path string, handler gin.HandlerFunc) {
+	r.GET(path, handler)
+	r.HEAD(path, handler)
 }
 
 // recovered turns a panic into a problem; the stack goes to the log only.
 func recovered(c *gin.Context) {
 	defer func() {
-		if cause := recover(); cause != nil {
+		switch cause := recover(); {
+		case cause == nil:
+		case cause == http.ErrAbortHandler:
+			panic(cause) // how a handler tells net/http to hang up
+		case c.Writer.Written():
 			slog.Error("panic", "path", c.Request.URL.Path, "cause", cause, "stack", string(debug.Stack()))
-			if !c.Writer.Written() {
-				refuse(c, http.StatusInternalServerError, "something went wrong on our side; the input may be right")
-			}
+			panic(http.ErrAbortHandler) // half an answer must not look like a whole one
+		default:
+			fail(c, "panic", "cause", cause, "stack", string(debug.Stack()))
 		}
 	}()
 	c.Next()
