@@ -136,6 +136,7 @@ func TestRevolvedProfile(t *testing.T) {
 		"on the axis": {[][2]float64{{0, 0}, {1, 0}}, map[string]string{"/profile": "inconsistent"}},
 		"crossing":    {[][2]float64{{0, 0}, {2, 2}, {2, 0}, {0, 2}}, map[string]string{"/profile": "self_crossing"}},
 		"repeated":    {[][2]float64{{0, 1}, {0, 1}, {2, 0}}, map[string]string{"/profile": "self_crossing"}},
+		"fold back":   {[][2]float64{{1, 1}, {2, 1}, {0, 1}}, map[string]string{"/profile": "self_crossing"}},
 		"too many":    {make([][2]float64, 501), map[string]string{"/profile": "too_many"}},
 	} {
 		assert.Equal(t, c.want, codes(&Revolved{Profile: c.profile}), name)

@@ -51,6 +51,8 @@ func TestBarHidesFaces(t *testing.T) {
 	assert.InEpsilon(t, 0.12*2, seated.AreaM2(), 1e-12)
 	assert.Zero(t, seated.FaceEdgeM("bottom"))
 	assert.InEpsilon(t, 2*0.12+2*2, seated.FaceEdgeM(Open), 1e-12, "the ends, and two lines at the hidden face")
+	cornered := read(`"bottom", "left"`)
+	assert.InEpsilon(t, 2*0.11+2*2+2, cornered.EdgeM(), 1e-12, "no line between two hidden faces")
 }
 
 // Identities: a section without radii by its sharp outline; a square tube

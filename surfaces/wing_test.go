@@ -23,6 +23,9 @@ func TestFlatWingIsTwicePlanform(t *testing.T) {
 	for _, sweep := range []float64{-30, 0, 45, 80} {
 		m := must(t, plainWing("flat", 3, 1, 4, sweep, 0, 0))
 		assert.InDelta(t, 16, m.AreaM2(), 1e-13)
+		aft := 4 * math.Tan(sweep*math.Pi/180)
+		assert.InDelta(t, math.Hypot(4, aft)+math.Hypot(4, aft-2)+1, m.Edges[0].LengthM, 1e-12, "both edges and the tip") // identity
+		assert.InDelta(t, 2*3, m.FaceEdgeM(Open), 1e-12, "both faces end at the root")
 	}
 }
 
