@@ -23,6 +23,9 @@ func (p *Blast) work(r *run, s *StepEstimate, at string) {
 		b.RemovedFilmUm, b.RemovedFilmDensityKgL = filmUM, &density
 	}
 	b.Check(r.faults.At(at))
+	if b.StripRateM2H == nil {
+		r.faults.Addf(at+"/strip_rate_m2_h", "required", "strip_rate_m2_h is missing, and %s has none: give it, rate_m2_h of the whole crew, or a test patch with minutes", media.ID)
+	}
 	if r.faults.HasBelow(at) {
 		return
 	}
@@ -59,11 +62,6 @@ func (r *run) blasting(p *Blast, media *products.Media, sel selection) *blast.Bl
 		b.StripRateM2H = &rate
 		r.assumed.add(p.ID, "area one nozzle strips in an hour", rate, "m²/h", "test patch")
 	}
-	if t.thrownHours > 0 {
-		flow := t.mediaKg / t.thrownHours / nozzles
-		b.MediaFlowKgH = &flow
-		r.assumed.add(p.ID, "media one nozzle throws", flow, "kg/h", "test patch")
-	}
 	if b.StripRateM2H == nil {
 		rate := p.RateM2H // the crew's own rate is the best there is
 		if rate == nil {
@@ -79,6 +77,11 @@ func (r *run) blasting(p *Blast, media *products.Media, sel selection) *blast.Bl
 		if p.RateM2H == nil && rate != nil {
 			r.assumed.add(p.ID, "area one nozzle strips in an hour with "+media.ID, *rate, "m²/h", r.sourceOf(media, "strip_rate_m2_h"))
 		}
+	}
+	if t.thrownM2 > 0 && b.StripRateM2H != nil {
+		flow := t.mediaKg / t.thrownM2 * *b.StripRateM2H // so that each m² takes what the patches took
+		b.MediaFlowKgH = &flow
+		r.assumed.add(p.ID, "media one nozzle throws", flow, "kg/h", "test patch")
 	}
 	if b.BreakdownPercent == nil {
 		b.BreakdownPercent = &media.BreakdownPercent
