@@ -23,7 +23,7 @@ func (r *run) budget() {
 		if category == "" {
 			category = "other"
 		}
-		amount := r.currency.Of(item.Amount)
+		amount := r.currency.Of(*item.Amount)
 		book.add(category, amount, item.Funding == "in_kind")
 		if item.Funding != "in_kind" {
 			taxed = taxed.Add(amount)

@@ -89,22 +89,22 @@ type Marking struct {
 type TestPatch struct {
 	For     []string `json:"for" doc:"ids of the steps it stands for"`
 	Note    string   `json:"note,omitempty" doc:"free text; not used in any figure"`
-	AreaM2  float64  `json:"area_m2" limit:"(0,1000]" doc:"area of the patch"`
-	Minutes *float64 `json:"minutes,omitempty" limit:"(0,10000]" doc:"time it took"`
-	MediaKg *float64 `json:"media_kg,omitempty" limit:"(0,10000]" doc:"abrasive thrown at it"`
-	Litres  *float64 `json:"litres,omitempty" limit:"(0,1000]" doc:"paint (unthinned) or liquid used on it"`
-	FilmUM  *float64 `json:"film_um,omitempty" limit:"(0,5000]" doc:"dry film measured on it"`
+	AreaM2  float64  `json:"area_m2" limit:"[0.0001,1000]" doc:"area of the patch"`
+	Minutes *float64 `json:"minutes,omitempty" limit:"[0.01,10000]" doc:"time it took"`
+	MediaKg *float64 `json:"media_kg,omitempty" limit:"[0.001,10000]" doc:"abrasive thrown at it"`
+	Litres  *float64 `json:"litres,omitempty" limit:"[0.00001,1000]" doc:"paint (unthinned) or liquid used on it"`
+	FilmUM  *float64 `json:"film_um,omitempty" limit:"[0.1,5000]" doc:"dry film measured on it"`
 }
 
 // Item is any other money: hire, freight, disposal.
 type Item struct {
-	ID               string          `json:"id" doc:"short name"`
-	Name             string          `json:"name,omitempty" doc:"what it is"`
-	Note             string          `json:"note,omitempty" doc:"free text; not used in any figure"`
-	Amount           decimal.Decimal `json:"amount" doc:"in the job's currency"`
-	Category         string          `json:"category,omitempty" doc:"heading in the budget"`
-	Funding          string          `json:"funding,omitempty" doc:"cash or in_kind"`
-	CorrelationGroup string          `json:"correlation_group,omitempty" doc:"items that vary together; used by ranges"`
+	ID               string           `json:"id" doc:"short name"`
+	Name             string           `json:"name,omitempty" doc:"what it is"`
+	Note             string           `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Amount           *decimal.Decimal `json:"amount" doc:"in the job's currency"`
+	Category         string           `json:"category,omitempty" doc:"heading in the budget"`
+	Funding          string           `json:"funding,omitempty" doc:"cash or in_kind"`
+	CorrelationGroup string           `json:"correlation_group,omitempty" doc:"items that vary together; used by ranges"`
 }
 
 // Labour holds money per person-hour.

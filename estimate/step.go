@@ -15,7 +15,7 @@ type StepBase struct {
 	Note      string   `json:"note,omitempty" doc:"free text; not used in any figure"`
 	Operation string   `json:"operation" doc:"blast, sand, strip, wash, protect, pretreat, mask, coat or mark"`
 	On        []string `json:"on,omitempty" doc:"component, component/face and region ids"`
-	RateM2H   *float64 `json:"rate_m2_h,omitempty" limit:"(0,2000]" doc:"area one crew does in an hour, one coat"`
+	RateM2H   *float64 `json:"rate_m2_h,omitempty" limit:"[0.001,2000]" doc:"area one crew does in an hour, one coat"`
 	SetupH    float64  `json:"setup_h,omitempty" limit:"[0,2000]" doc:"time to set up and clear away, once"`
 	Crew      int      `json:"crew,omitempty" limit:"[1,200]" doc:"people at work at once; hours are person-hours"`
 	Labour    string   `json:"labour,omitempty" doc:"volunteer, paid or contract"`
@@ -56,7 +56,7 @@ type Sand struct {
 	Masked
 	Product    string   `json:"product" doc:"product id of the disc"`
 	Scuff      bool     `json:"scuff,omitempty" doc:"only roughen the film for the next coat; nothing comes off"`
-	DiscAreaM2 *float64 `json:"disc_area_m2,omitempty" limit:"(0,1000]" doc:"area one disc prepares; replaces the product's"`
+	DiscAreaM2 *float64 `json:"disc_area_m2,omitempty" limit:"[0.0001,1000]" doc:"area one disc prepares; replaces the product's"`
 }
 
 // Liquid is what steps have that spread a liquid.
@@ -99,7 +99,7 @@ type Mask struct {
 	StepBase
 	Tape   string   `json:"tape,omitempty" doc:"product id of the tape"`
 	Film   string   `json:"film,omitempty" doc:"product id of the film or paper over openings"`
-	RateMH *float64 `json:"rate_m_h,omitempty" limit:"(0,1000]" doc:"tape one person lays in an hour"`
+	RateMH *float64 `json:"rate_m_h,omitempty" limit:"[0.01,1000]" doc:"tape one person lays in an hour"`
 }
 
 // FilmPlan is what steps have that build a paint film.
