@@ -16,12 +16,14 @@ const oldFilmDensity = 1.5
 //	mass = area · share · film · density
 func (r *run) remove(b *StepBase, s *StepEstimate, sel selection) (kilograms, filmUM float64) {
 	var volume float64
+	known := false
 	for _, p := range sel.patches {
 		surface := &r.surfaces[p.surface]
 		f := &surface.faces[p.face]
 		comp := surface.component
 		share := min(p.share, f.paint)
 		f.paint -= share
+		known = known || comp.ExistingFilmUM > 0
 		if comp.ExistingFilmUM == 0 || share == 0 {
 			continue
 		}
@@ -36,7 +38,11 @@ func (r *run) remove(b *StepBase, s *StepEstimate, sel selection) (kilograms, fi
 		kilograms += litres * density
 	}
 	s.RemovedKg = kilograms
-	if kilograms == 0 {
+	switch {
+	case kilograms == 0 && known:
+		s.Warnings = append(s.Warnings, "earlier steps have taken all the old paint off here: none is left for this one")
+		return 0, 0
+	case kilograms == 0:
 		s.Warnings = append(s.Warnings, "no old paint is known here: give existing_film_um, so that the waste holds the paint that comes off")
 		return 0, 0
 	}
