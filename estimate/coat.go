@@ -1,6 +1,8 @@
 package estimate
 
 import (
+	"strconv"
+
 	"filmbuild/estimate/film"
 	"filmbuild/products"
 )
@@ -98,9 +100,23 @@ func (r *run) coating(b *StepBase, f *FilmPlan, plan applied, paint *products.Pa
 	sound := true
 	c.Check(func(pointer, code, detail string) {
 		sound = false
-		r.faults.Add(at+pointer, code, detail)
+		r.faults.Add(r.whereGiven(pointer, paint.ID, at), code, detail)
 	})
 	return c, sound
+}
+
+// whereGiven is where the job gives a value that a step's calculation is about:
+// the area follows from what is chosen, the solids are the product's.
+func (r *run) whereGiven(pointer, product, at string) string {
+	switch pointer {
+	case "/area_m2":
+		return at + "/on"
+	case "/volume_solids_percent", "/dry_film_density_kg_l":
+		if own, mine := r.productAt[product]; mine {
+			return "/products/" + strconv.Itoa(own) + pointer
+		}
+	}
+	return at + pointer
 }
 
 // paint works out one paint on one area and adds it to the step.
@@ -118,6 +134,7 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 		w.Of = paint.ID
 		s.Working = append(s.Working, w)
 	}
+	s.Warnings = append(s.Warnings, result.Warnings...)
 	s.Litres += result.TotalL
 	s.VOCKg += result.PaintL * valueOr(paint.VOCGL, 0) / 1000
 	r.use(s, paint, result.PaintL)
@@ -128,7 +145,7 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 	} else {
 		s.Warnings = append(s.Warnings, paint.ID+" has no dry_film_density_kg_l: its film and its waste are not weighed")
 	}
-	s.Mixing = append(s.Mixing, r.mixing(b, plan, paint, result, coating))
+	s.Mixing = append(s.Mixing, r.mixing(b, plan, paint, result, coating, at))
 }
 
 // thin notes the thinner that goes into a paint.
@@ -137,7 +154,7 @@ func (r *run) thin(b *StepBase, s *StepEstimate, paint *products.Paint, litres f
 		return
 	}
 	if paint.Thinner == "" {
-		r.faults.Addf(at+"/thinner_percent", "required", "product %s names no thinner; give it one, or thin by 0 %%", paint.ID)
+		r.faults.Addf(at+"/thinner_percent", "required", "thinner_percent is above 0 and product %s names no thinner; give the product one, or thin by 0 %%", paint.ID)
 		return
 	}
 	if thinner, ok := product[*products.Thinner](r.checker, paint.Thinner, at, "product", "thinner"); ok {

@@ -12,11 +12,14 @@ import (
 // Source: USAF TO 1-1-8 para 6.12.6.3, mix no more than is used in 4 h (read).
 const batchHours = 4.0
 
+// mostBatches of one coat is beyond any job, and keeps the count a whole number.
+const mostBatches = 100_000
+
 // mixing splits a paint into the parts it is mixed of and finds how much to mix
 // at a time: what is used within the pot life, in one coat.
 //
 //	batch = paint of one coat · min(pot life, 4 h) / hours of one coat
-func (r *run) mixing(b *StepBase, plan applied, paint *products.Paint, result film.Result, coating *film.Coating) Mixing {
+func (r *run) mixing(b *StepBase, plan applied, paint *products.Paint, result film.Result, coating *film.Coating, at string) Mixing {
 	m := Mixing{Product: paint.ID, ThinnerL: result.ThinnerL, Parts: []MixPart{}}
 	parts, sum := partsOf(paint.Mix), 0.0
 	for _, part := range parts {
@@ -34,7 +37,9 @@ func (r *run) mixing(b *StepBase, plan applied, paint *products.Paint, result fi
 		m.PotLifeAtC = *paint.PotLifeAtC
 	}
 	rate := plan.method.RateM2H.Likely * float64(b.Crew)
-	if b.RateM2H != nil {
+	if t := r.tested(b.ID); t.hours > 0 {
+		rate = t.timedM2 / t.hours
+	} else if b.RateM2H != nil {
 		rate = *b.RateM2H
 	}
 	perCoat := result.TotalL / float64(coating.Coats)
@@ -43,7 +48,12 @@ func (r *run) mixing(b *StepBase, plan applied, paint *products.Paint, result fi
 	if within := min(m.PotLifeH, batchHours); hours > within {
 		m.BatchL = perCoat * within / hours
 	}
-	m.Batches = coating.Coats * int(math.Ceil(perCoat/m.BatchL-1e-9))
+	each := math.Ceil(perCoat/m.BatchL - 1e-9)
+	if !(each <= mostBatches) {
+		r.faults.Addf(at+"/product", "inconsistent", "one coat of %s takes %.4g h and the paint can be used for %.4g h: that is more than %d batches; look at pot_life_h and at the rate", paint.ID, hours, m.PotLifeH, mostBatches)
+		return m
+	}
+	m.Batches = coating.Coats * int(each)
 	return m
 }
 
