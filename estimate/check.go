@@ -37,15 +37,18 @@ type checker struct {
 	ids       map[string]string // id of a component or region -> where it stands
 	surfaces  []surface
 	currency  money.Currency
+
+	componentAt, regionAt map[string]int // id -> index, the first of that id
+	productAt             map[string]int // id of the job's own -> index, the last of that id, which counts
 }
 
 // check notes every fault that can be seen before a step is computed.
 func (c *checker) check() {
 	j := c.job
+	c.index()
 	c.counts()
 	c.name(j.Name, "/name")
-	quantity.Check(j.Labour, c.faults.At("/labour"))
-	quantity.Check(*j, c.faults.At(""))
+	quantity.Check(j, c.limits) // goes into every list of the job
 	c.money()
 	c.ownProducts()
 	c.components()
@@ -54,6 +57,28 @@ func (c *checker) check() {
 	c.items()
 	if len(j.Components)+len(j.Steps)+len(j.Items)+len(j.Markings) == 0 {
 		c.faults.Add("", "required", "the job is empty; give components and steps, or items")
+	}
+}
+
+// index finds parts by their ids, so that a job of thousands is no slower to
+// look up than one of ten.
+func (c *checker) index() {
+	j := c.job
+	c.componentAt, c.regionAt, c.productAt = make(map[string]int, len(j.Components)), make(map[string]int, len(j.Regions)), make(map[string]int, len(j.Products))
+	for i := range j.Components {
+		if _, twice := c.componentAt[j.Components[i].ID]; !twice {
+			c.componentAt[j.Components[i].ID] = i
+		}
+	}
+	for i := range j.Regions {
+		if _, twice := c.regionAt[j.Regions[i].ID]; !twice {
+			c.regionAt[j.Regions[i].ID] = i
+		}
+	}
+	for i, p := range j.Products {
+		if p != nil {
+			c.productAt[p.Base().ID] = i
+		}
 	}
 }
 
@@ -71,6 +96,16 @@ func (c *checker) counts() {
 			c.faults.Addf("/"+list.name, "too_many", "%s has %d entries; the most is %d: use count for parts that are alike, or split the job", list.name, list.have, list.most)
 		}
 	}
+}
+
+// limits notes a number outside the limits of its field, unless the part that it
+// belongs to is no object at all.
+func (c *checker) limits(pointer, code, detail string) {
+	parts := strings.SplitN(pointer, "/", 4) // "", list, index, the rest
+	if len(parts) == 4 && c.faults.Has("/"+parts[1]+"/"+parts[2]) {
+		return
+	}
+	c.faults.Add(pointer, code, detail)
 }
 
 func (c *checker) name(name, at string) {
@@ -153,8 +188,10 @@ func (c *checker) thinner(id, at string) {
 func (c *checker) components() {
 	for i := range c.job.Components {
 		comp, at := &c.job.Components[i], "/components/"+strconv.Itoa(i)
+		if c.faults.Has(at) {
+			continue // no object at all
+		}
 		c.id(comp.ID, at, c.ids)
-		quantity.Check(*comp, c.faults.At(at))
 		if comp.Substrate != "" {
 			c.oneOf(comp.Substrate, at, "substrate", Substrates())
 		}
@@ -162,6 +199,9 @@ func (c *checker) components() {
 			c.faults.Addf(at+"/openings", "too_many", "openings has %d entries; the most is %d", len(comp.Openings), MostOpenings)
 		}
 		if comp.Shape == nil {
+			if c.faults.HasBelow(at + "/shape") {
+				continue // of an unknown kind: noted by the decoder
+			}
 			c.faults.Add(at+"/shape", "required", "shape is missing; give kind and sizes, or {\"kind\": \"measured\", \"area_m2\": …}")
 			continue
 		}
@@ -173,8 +213,10 @@ func (c *checker) components() {
 func (c *checker) regions() {
 	for i := range c.job.Regions {
 		r, at := &c.job.Regions[i], "/regions/"+strconv.Itoa(i)
+		if c.faults.Has(at) {
+			continue
+		}
 		c.id(r.ID, at, c.ids)
-		quantity.Check(*r, c.faults.At(at))
 		if len(r.Of) == 0 {
 			c.faults.Add(at+"/of", "required", "of is empty; name the components or faces that the region lies on")
 		}
@@ -191,8 +233,10 @@ func (c *checker) markings() {
 	seen := map[string]string{}
 	for i := range c.job.Markings {
 		m, at := &c.job.Markings[i], "/markings/"+strconv.Itoa(i)
+		if c.faults.Has(at) {
+			continue
+		}
 		c.id(m.ID, at, seen)
-		quantity.Check(*m, c.faults.At(at))
 		if m.Figure != nil {
 			m.Figure.Check(c.faults.At(at))
 		}
@@ -206,8 +250,14 @@ func (c *checker) items() {
 	seen := map[string]string{}
 	for i := range c.job.Items {
 		item, at := &c.job.Items[i], "/items/"+strconv.Itoa(i)
+		if c.faults.Has(at) {
+			continue
+		}
 		c.id(item.ID, at, seen)
-		if item.Amount.IsNegative() {
+		switch {
+		case item.Amount == nil:
+			c.faults.Add(at+"/amount", "required", "amount is missing; give the item's money, 0 where it costs nothing")
+		case item.Amount.IsNegative():
 			c.faults.Add(at+"/amount", "out_of_range", "amount is negative; it must be at least 0")
 		}
 		c.oneOf(item.Funding, at, "funding", []string{"cash", "in_kind"})
@@ -226,6 +276,9 @@ func product[T products.Product](c *checker, id, at, field, want string) (T, boo
 	if !ok {
 		c.faults.Addf(at+"/"+field, "unknown_reference", "there is no product %q in the job or the catalogue%s", clip(id), c.likeProduct(id))
 		return none, false
+	}
+	if own, mine := c.productAt[id]; mine && c.faults.HasBelow("/products/"+strconv.Itoa(own)) {
+		return none, false // its own faults say why
 	}
 	typed, ok := p.(T)
 	if !ok {

@@ -73,6 +73,9 @@ func (r *Reader) Estimate(data []byte, catalogue *products.Catalogue) (*Estimate
 	if err != nil {
 		return nil, err
 	}
+	if faults.Has("") {
+		return nil, faults.Err() // no object at all: what it lacks need not be told
+	}
 	return runWith(job, catalogue, faults)
 }
 

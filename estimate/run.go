@@ -49,6 +49,10 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 	r.costs()
 	r.totals()
 	r.budget()
+	if !r.estimate.Budget.Total.IsValid() || !r.estimate.Totals.Cost.IsValid() {
+		faults.Add("", "out_of_range", "the amounts of this job reach 10^15; look at its prices, rates and items, or split the job")
+		return nil, faults.Err()
+	}
 	r.conclude()
 	return r.estimate, nil
 }

@@ -47,8 +47,8 @@ func (c *checker) choose(names []string, at string) (selection, bool) {
 	}
 	for i, name := range names {
 		below := at + "/" + strconv.Itoa(i)
-		if region := c.region(name); region != nil {
-			good = ch.addRegion(region, below) && good
+		if k, found := c.regionAt[name]; found {
+			good = ch.addRegion(k, below) && good
 			continue
 		}
 		patches, ok := c.patchesOf(name, below)
@@ -61,20 +61,11 @@ func (c *checker) choose(names []string, at string) (selection, bool) {
 	return ch.sel, good
 }
 
-func (c *checker) region(id string) *Region {
-	for i := range c.job.Regions {
-		if c.job.Regions[i].ID == id {
-			return &c.job.Regions[i]
-		}
-	}
-	return nil
-}
-
 // patchesOf returns the whole faces that component or component/face names.
 func (c *checker) patchesOf(name, at string) ([]patch, bool) {
 	id, faceName, oneFace := strings.Cut(name, "/")
-	k := slices.IndexFunc(c.surfaces, func(s surface) bool { return s.component.ID == id })
-	if k < 0 {
+	k, found := c.componentAt[id]
+	if !found {
 		c.faults.Addf(at, "unknown_reference", "there is no component or region %q; there is %s", clip(id), c.known())
 		return nil, false
 	}
@@ -137,15 +128,19 @@ func (ch *chooser) add(patches []patch, name, at string) bool {
 
 // addRegion takes a region in: whole faces, a share of them, or a measured
 // area spread over them in proportion.
-func (ch *chooser) addRegion(r *Region, at string) bool {
+func (ch *chooser) addRegion(index int, at string) bool {
+	r, where := &ch.c.job.Regions[index], "/regions/"+strconv.Itoa(index)
+	if ch.c.faults.HasBelow(where) {
+		return false // its own faults say why
+	}
 	var patches []patch
 	var total float64
 	for i, name := range r.Of {
-		if ch.c.region(name) != nil {
-			ch.c.faults.Addf(at, "unknown_reference", "region %s lies on %q, which is a region too; name components or faces", r.ID, clip(name))
+		if _, nested := ch.c.regionAt[name]; nested {
+			ch.c.faults.Addf(where+"/of/"+strconv.Itoa(i), "unknown_reference", "region %s lies on %q, which is a region too; name components or faces", r.ID, clip(name))
 			return false
 		}
-		some, ok := ch.c.patchesOf(name, ch.c.ids[r.ID]+"/of/"+strconv.Itoa(i))
+		some, ok := ch.c.patchesOf(name, where+"/of/"+strconv.Itoa(i))
 		if !ok {
 			return false
 		}
@@ -160,7 +155,7 @@ func (ch *chooser) addRegion(r *Region, at string) bool {
 		share = *r.ShareRatio
 	case r.AreaM2 != nil:
 		if *r.AreaM2 > total*(1+1e-9) {
-			ch.c.faults.Addf(ch.c.ids[r.ID]+"/area_m2", "outside", "region %s has %.4g m²; what it lies on has only %.4g m²", r.ID, *r.AreaM2, total)
+			ch.c.faults.Addf(where+"/area_m2", "outside", "region %s has %.4g m²; what it lies on has only %.4g m²", r.ID, *r.AreaM2, total)
 			return false
 		}
 		share = *r.AreaM2 / total
