@@ -15,12 +15,12 @@ type Wing struct {
 	Section             string   `json:"section" doc:"naca (four-digit, the default), biconvex (circular arcs), double_wedge, elliptic or flat"`
 	CamberRatio         float64  `json:"camber_ratio" limit:"[0,0.15]" doc:"of a naca section: greatest camber over chord; 0 by default"`
 	CamberPositionRatio *float64 `json:"camber_position_ratio,omitempty" limit:"[0.1,0.9]" doc:"of a cambered naca section: where along the chord the camber is greatest"`
-	Tip                 string   `json:"tip" doc:"capped (the default: the tip section is a face) or open"`
+	Tip                 string   `json:"tip" doc:"open (the default: the two faces end there) or capped (the tip section is a face)"`
 	TrailingEdge        string   `json:"trailing_edge" doc:"closed (sharp, the default) or open (the tabulated naca section with its thick trailing edge)"`
 }
 
 func newWing() *Wing {
-	return &Wing{Section: "naca", Tip: "capped", TrailingEdge: "closed"}
+	return &Wing{Section: "naca", Tip: "open", TrailingEdge: "closed"}
 }
 
 // Kind implements Shape.
@@ -85,7 +85,7 @@ func (s *Wing) sections() (root, tip section) {
 // At the root, and at an open tip, they meet Open.
 func (s *Wing) Measure() Measurement {
 	w := loftWing(s)
-	m := Measurement{Method: "straight lines between root and tip sections", AccuracyPercent: accuracy(waySection)}
+	m := Measurement{Method: "straight lines between root and tip sections; " + s.Tip + " tip", AccuracyPercent: accuracy(waySection)}
 	planform := (w.rootChord + w.tipChord) / 2 * s.SpanM
 	const formula, source = "S·k, k = area of the ruled surface per planform area", "NASA TM-4741 (naca sections); identity (ruled surface)"
 	m.face("upper", w.upper.area, formula, map[string]float64{"S": planform, "k": w.upper.area / planform}, source)
