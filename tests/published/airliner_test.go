@@ -11,8 +11,6 @@ import (
 	"filmbuild/products"
 )
 
-const squareFoot = 0.09290304 // m², exact (international yard and pound agreement, 1959)
-
 // The built-in job of a real aircraft, from published dimensions to published
 // areas.
 //
