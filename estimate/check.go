@@ -170,8 +170,19 @@ func (c *checker) ownProducts() {
 		at := "/products/" + strconv.Itoa(i)
 		c.id(p.Base().ID, at, seen)
 		p.Check(c.faults.At(at))
+		c.payable(p.Base().Packs, at)
 		if paint, ok := p.(*products.Paint); ok && paint.Thinner != "" {
 			c.thinner(paint.Thinner, at+"/thinner")
+		}
+	}
+}
+
+// payable notes prices finer than the currency's smallest coin: nobody can pay
+// them, and the order would not add up to what it shows.
+func (c *checker) payable(packs []products.Pack, at string) {
+	for i, p := range packs {
+		if p.Price != nil && c.currency.Code() != "" && !c.currency.Of(p.Price.Decimal).Decimal().Equal(p.Price.Decimal) {
+			c.faults.Addf(at+"/packs/"+strconv.Itoa(i)+"/price", "out_of_range", "price %s has more decimal places than %s has (%d); round it", p.Price, c.currency.Code(), c.currency.MinorUnits())
 		}
 	}
 }

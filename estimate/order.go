@@ -36,15 +36,13 @@ func (r *run) warn(format string, args ...any) {
 
 func (r *run) offers(base *products.Common, catalogueCurrency string) []products.PackOffer {
 	foreign := catalogueCurrency != r.job.Currency && !r.ownProduct(base.ID)
-	offers := make([]products.PackOffer, 0, len(base.Packs))
+	offers := base.Offers()
 	priced := false
-	for _, p := range base.Packs {
-		offer := products.PackOffer{Pack: p.Size(), Price: p.Price}
+	for i := range offers {
 		if foreign {
-			offer.Price = nil
+			offers[i].Price = nil
 		}
-		priced = priced || offer.Price != nil
-		offers = append(offers, offer)
+		priced = priced || offers[i].Price != nil
 	}
 	switch {
 	case foreign:

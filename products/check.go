@@ -58,7 +58,7 @@ func checkPacks(c *Common, report func(pointer, code, detail string)) {
 		if count := pack.PackCount; count != nil && *count >= 1 && *count != float64(int64(*count)) {
 			report(at+"/pack_count", "out_of_range", fmt.Sprintf("pack_count is %g; it must be a whole number", *count))
 		}
-		if detail := priceFault(pack.Price); detail != "" {
+		if detail := priceFault(pack.Price.value()); detail != "" {
 			report(at+"/price", "out_of_range", detail)
 		}
 	}

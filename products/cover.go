@@ -134,7 +134,7 @@ func parts(size float64) int64 { return int64(math.Round(size * perUnit)) }
 func (c *Common) Offers() []PackOffer {
 	offers := make([]PackOffer, len(c.Packs))
 	for i, pack := range c.Packs {
-		offers[i] = PackOffer{Pack: pack.Size(), Price: pack.Price}
+		offers[i] = PackOffer{Pack: pack.Size(), Price: pack.Price.value()}
 	}
 	return offers
 }

@@ -78,7 +78,7 @@ func (l *loader) packs() {
 
 // price reads an amount with exactly two decimal places, as the catalogue's
 // currency has; an empty cell is no price.
-func price(r row) *decimal.Decimal {
+func price(r row) *Price {
 	text := r.text("price")
 	if text == "" {
 		return nil
@@ -89,7 +89,7 @@ func price(r row) *decimal.Decimal {
 		r.fault("price", "%q is no amount with two decimal places such as 12.50", clip(text))
 		return nil
 	}
-	return &amount
+	return &Price{amount}
 }
 
 // check reports what the products themselves find wrong, at the line of the

@@ -1,7 +1,5 @@
 package products
 
-import "github.com/shopspring/decimal"
-
 // Product is something that is bought: one struct for each kind, all with
 // Common. Values of the catalogue are shared: read them, never change them.
 type Product interface {
@@ -35,12 +33,12 @@ func (c *Common) Unit() string { return packOf(c.Kind).unit }
 // Pack is one size the product is sold in. Exactly one size is given, the one
 // that fits the kind.
 type Pack struct {
-	PackL     *float64         `json:"pack_l,omitempty" limit:"[0.001,10000]" doc:"volume, of paint, thinner and other liquids; a kit counts mixed"`
-	PackKg    *float64         `json:"pack_kg,omitempty" limit:"[0.001,10000]" doc:"mass, of abrasive"`
-	PackM     *float64         `json:"pack_m,omitempty" limit:"[0.001,10000]" doc:"length of a roll, of tape and film"`
-	PackCount *float64         `json:"pack_count,omitempty" limit:"[1,100000]" doc:"pieces, of discs and items"`
-	Price     *decimal.Decimal `json:"price,omitempty" doc:"of one pack, before tax; left out where unknown"`
-	Source    string           `json:"source,omitempty" doc:"where the price comes from"`
+	PackL     *float64 `json:"pack_l,omitempty" limit:"[0.001,10000]" doc:"volume, of paint, thinner and other liquids; a kit counts mixed"`
+	PackKg    *float64 `json:"pack_kg,omitempty" limit:"[0.001,10000]" doc:"mass, of abrasive"`
+	PackM     *float64 `json:"pack_m,omitempty" limit:"[0.001,10000]" doc:"length of a roll, of tape and film"`
+	PackCount *float64 `json:"pack_count,omitempty" limit:"[1,100000]" doc:"pieces, of discs and items"`
+	Price     *Price   `json:"price,omitempty" doc:"of one pack, before tax; left out where unknown"`
+	Source    string   `json:"source,omitempty" doc:"where the price comes from"`
 }
 
 // Size is what the pack holds, in the unit of its kind; 0 when no size is given.

@@ -68,7 +68,7 @@ func faultsOf(p interface {
 }
 
 func TestCheckAcceptsTheExamplesOfTheDesign(t *testing.T) {
-	price := decimal.RequireFromString("140.00")
+	price := Price{decimal.RequireFromString("140.00")}
 	for _, p := range []Product{
 		&Paint{Common: Common{ID: "primer-x", Kind: "paint", Packs: []Pack{{PackL: ptr(5), Price: &price}, {PackL: ptr(1)}}}, VolumeSolidsPercent: 55, DryFilmDensityKgL: ptr(1.6), VOCGL: ptr(340),
 			Mix: &Mix{Base: 4, Hardener: 1}, Thinner: "thinner-x", ThinnerPercent: ptr(0), PotLifeH: ptr(4), PotLifeAtC: ptr(21)},
@@ -85,7 +85,7 @@ func TestCheckAcceptsTheExamplesOfTheDesign(t *testing.T) {
 }
 
 func TestCheckReportsAll(t *testing.T) {
-	negative, fine := decimal.RequireFromString("-1"), decimal.RequireFromString("1.00001")
+	negative, fine := Price{decimal.RequireFromString("-1")}, Price{decimal.RequireFromString("1.00001")}
 	paint := &Paint{
 		Common: Common{ID: "x", Kind: "paint", Hazards: []string{"solvent", "magic"}, Note: strings.Repeat("a", 501),
 			Packs: []Pack{{PackL: ptr(0)}, {PackKg: ptr(5)}, {}, {PackL: ptr(5), Price: &negative}, {PackL: ptr(1), Price: &fine}}},
@@ -148,4 +148,12 @@ func TestPacksCalculator(t *testing.T) {
 	_, err = bad.Calculate()
 	assert.Error(t, err)
 	assert.Equal(t, map[string]string{"/packs": "required"}, faultsOf(&PacksInput{Needed: 1}))
+}
+
+func TestAPriceKeepsItsCents(t *testing.T) {
+	for text, want := range map[string]string{"44.00": `"44.00"`, "44": `"44.00"`, "0.125": `"0.125"`} {
+		got, err := json.Marshal(Price{decimal.RequireFromString(text)})
+		require.NoError(t, err)
+		assert.Equal(t, want, string(got))
+	}
 }

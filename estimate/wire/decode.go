@@ -1,12 +1,11 @@
 package wire
 
 import (
+	"encoding"
 	"fmt"
 	"reflect"
 	"strconv"
 	"strings"
-
-	"github.com/shopspring/decimal"
 
 	"filmbuild/estimate/fault"
 )
@@ -79,7 +78,9 @@ func (d *Decoder) unknown(name, at string, l *layout, union reflect.Value) {
 	d.Faults.Add(at+"/"+escape(name), "unknown_field", fmt.Sprintf("there is no field %q here%s", shorten(name), hint))
 }
 
-var decimalType = reflect.TypeFor[decimal.Decimal]()
+// textual is implemented by amounts of money, decimal.Decimal and types made of
+// it: they are read from their literal, digit by digit.
+var textual = reflect.TypeFor[encoding.TextUnmarshaler]()
 
 func (d *Decoder) value(n *Node, v reflect.Value, at string, f field) {
 	if n.Type == Null {
@@ -87,7 +88,7 @@ func (d *Decoder) value(n *Node, v reflect.Value, at string, f field) {
 	}
 	t := v.Type()
 	switch {
-	case t == decimalType:
+	case t.Kind() == reflect.Struct && reflect.PointerTo(t).Implements(textual):
 		d.money(n, v, at, f)
 	case t.Kind() == reflect.Pointer:
 		fresh := reflect.New(t.Elem())

@@ -1,6 +1,7 @@
 package wire
 
 import (
+	"encoding"
 	"errors"
 	"math"
 	"reflect"
@@ -133,10 +134,11 @@ func (d *Decoder) money(n *Node, v reflect.Value, at string, f field) {
 		d.wrongType(at, f.name, `an amount of money such as "140.00"`, n)
 		return
 	}
-	amount, err := money.ParsePrice(literal)
+	_, err := money.ParsePrice(literal) // bounds the digits: decimal would take any number of them
+	if err == nil {
+		err = v.Addr().Interface().(encoding.TextUnmarshaler).UnmarshalText([]byte(literal))
+	}
 	if err != nil {
 		d.Faults.Addf(at, "not_a_number", "%s: %s", f.name, err)
-		return
 	}
-	v.Set(reflect.ValueOf(amount))
 }
