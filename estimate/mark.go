@@ -32,7 +32,7 @@ func (p *Mark) work(r *run, s *StepEstimate, at string) {
 	if r.faults.HasBelow(at) {
 		return
 	}
-	r.maskMarkings(p, s, edge, stencil, at)
+	r.maskMarkings(p, s, figures, edge, stencil, at)
 	r.applicationHours(&p.StepBase, s, plan, s.AreaM2*float64(p.Coats))
 	r.paintWaste(s)
 }
@@ -167,7 +167,7 @@ func (r *run) families() []string {
 
 // maskMarkings tapes every boundary once, light colours first and darker ones
 // cut back; or, where the step names a film, cuts a stencil instead.
-func (r *run) maskMarkings(p *Mark, s *StepEstimate, edgeM, stencilM2 float64, at string) {
+func (r *run) maskMarkings(p *Mark, s *StepEstimate, fs figures, edgeM, stencilM2 float64, at string) {
 	if p.Mask != nil && !*p.Mask {
 		return
 	}
@@ -189,11 +189,11 @@ func (r *run) maskMarkings(p *Mark, s *StepEstimate, edgeM, stencilM2 float64, a
 	}
 	r.tape(tape, &p.StepBase, s, edgeM, at)
 	s.Working = append(s.Working, quantity.Working{Quantity: "masking_tape_m", Value: edgeM, Unit: "m", Formula: "sum of the edges, each masked once, times how many are painted",
-		Terms: figuresEdges(r.figures(p, at)), Source: "identity"})
+		Terms: fs.edges(), Source: "identity"})
 }
 
-func figuresEdges(fs figures) map[string]float64 {
-	terms := map[string]float64{}
+func (fs figures) edges() map[string]float64 {
+	terms := make(map[string]float64, len(fs))
 	for _, f := range fs {
 		terms[f.id] = f.one.EdgeOnceM * f.count
 	}
