@@ -22,12 +22,12 @@ var table []byte
 
 // Caution is one danger.
 type Caution struct {
-	Code   string   `json:"code"`
-	Text   string   `json:"text"`
-	Source string   `json:"source"`
-	Mark   string   `json:"mark"` // how sure the source is
-	Wear   []string `json:"wear"` // what to put on
-	when   []string // a step needs one of these signs; each may join several with +
+	Code   string     `json:"code"`
+	Text   string     `json:"text"`
+	Source string     `json:"source"`
+	Mark   string     `json:"mark"` // how sure the source is
+	Wear   []string   `json:"wear"` // what to put on
+	when   [][]string // a step needs all signs of one of these; none in one means always
 }
 
 // Signs are what a step shows: operation:blast, hazard:isocyanate,
@@ -73,8 +73,8 @@ func For(signs Signs) []Caution {
 }
 
 func (c Caution) fits(signs Signs) bool {
-	for _, one := range c.when {
-		if one == "always" || signs.hasAll(strings.Split(one, "+")) {
+	for _, all := range c.when {
+		if signs.hasAll(all) {
 			return true
 		}
 	}
@@ -115,11 +115,25 @@ func read(in io.Reader) ([]Caution, error) {
 			return nil, fmt.Errorf("cautions row %d: %s stands twice", i+2, row[0])
 		}
 		seen[row[0]] = true
-		c := Caution{Code: row[0], when: strings.Fields(row[1]), Text: row[3], Source: row[4], Mark: row[5]}
+		c := Caution{Code: row[0], when: conditions(row[1]), Text: row[3], Source: row[4], Mark: row[5]}
 		if row[2] != "-" {
 			c.Wear = strings.Split(row[2], ";")
 		}
 		list = append(list, c)
 	}
 	return list, nil
+}
+
+// conditions reads the column when: words, of which one is enough; a word may
+// join several signs with +, and always needs none.
+func conditions(cell string) [][]string {
+	var list [][]string
+	for _, word := range strings.Fields(cell) {
+		var all []string
+		if word != "always" {
+			all = strings.Split(word, "+")
+		}
+		list = append(list, all)
+	}
+	return list
 }

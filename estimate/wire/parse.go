@@ -19,6 +19,10 @@ const Depth = 24
 // Width is how many members one object may have.
 const Width = 200
 
+// usualMembers is about what an object of a job has; room for them is made at
+// once.
+const usualMembers = 8
+
 // SyntaxError says that a text is not a JSON document at all, or one that no
 // job can be: what is wrong, and where.
 type SyntaxError struct {
@@ -134,6 +138,9 @@ func (p *parser) object(at string, depth int) (Node, error) {
 		if _, twice := n.Member(m.name); twice {
 			p.faults.Add(below, "duplicate_name", m.name+" stands twice in one object; keep one of them")
 			continue
+		}
+		if n.members == nil {
+			n.members = make([]member, 0, usualMembers)
 		}
 		n.members = append(n.members, m)
 	}
