@@ -28,35 +28,45 @@ func negotiate(accept string, offers []string) string {
 	return chosen
 }
 
-// weightOf is how much an Accept header likes a media type, from 0 to 1.
+// weightOf is how much an Accept header likes a media type, from 0 to 1. Our
+// types have no parameters: a range that asks for some, as a charset, fits, but
+// less precisely than one that asks for none.
 func weightOf(offer, accept string) float64 {
 	family, _, _ := strings.Cut(offer, "/")
-	weight, precise := 0.0, 0
+	precision := map[string]int{offer: 3, family + "/*": 2, "*/*": 1}
+	weight, most := 0.0, 0
 	for part := range strings.SplitSeq(accept, ",") {
 		name, parameters, _ := strings.Cut(part, ";")
-		fits := map[string]int{offer: 3, family + "/*": 2, "*/*": 1}[strings.ToLower(strings.TrimSpace(name))]
-		if fits > precise {
-			weight, precise = quality(parameters), fits
+		q, further := quality(parameters)
+		precise := 2 * precision[strings.ToLower(strings.TrimSpace(name))]
+		if precise > 0 && further {
+			precise--
+		}
+		if precise > most {
+			weight, most = q, precise
 		}
 	}
 	return weight
 }
 
-// quality reads the weight among the parameters of a media range; a weight
-// that is no number counts as 0.
-func quality(parameters string) float64 {
+// quality reads the weight among the parameters of a media range, and whether
+// there are further ones; a weight that is no number counts as 0.
+func quality(parameters string) (weight float64, further bool) {
+	weight = 1
 	for parameter := range strings.SplitSeq(parameters, ";") {
 		name, value, _ := strings.Cut(parameter, "=")
-		if !strings.EqualFold(strings.TrimSpace(name), "q") {
-			continue
+		switch name = strings.TrimSpace(name); {
+		case strings.EqualFold(name, "q"):
+			q, err := strconv.ParseFloat(strings.TrimSpace(value), 64)
+			if err != nil || !(q >= 0 && q <= 1) {
+				q = 0
+			}
+			weight = q
+		case name != "":
+			further = true
 		}
-		q, err := strconv.ParseFloat(strings.TrimSpace(value), 64)
-		if err != nil || !(q >= 0 && q <= 1) {
-			return 0
-		}
-		return q
 	}
-	return 1
+	return weight, further
 }
 
 // accepts picks the form of the answer from the Accept header, the first of

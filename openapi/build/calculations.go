@@ -114,30 +114,21 @@ func (c *calculations) input(calculator calculate.Calculator) (*object, error) {
 	if err != nil {
 		return nil, err
 	}
-	if inline != nil && len(fields) == 0 {
+	if inline != nil { // what an answer does not rest on, as the count of a marking, is not offered
 		return c.schemas.union(inline.Type, asked)
 	}
 	name := title(camel(calculator.Name)) + "Input"
 	c.schemas.components.set(name, nil)
-	doc := calculator.Doc
-	var schema *object
-	if inline != nil {
-		for i := range fields {
-			fields[i].omitEmpty = true // a figure needs no id where it stands alone
-		}
-		schema, err = c.schemas.oneOf(name, doc, c.schemas.unions[inline.Type], asked, fields, &[]reflect.Value{value.Addr()}[0])
-	} else {
-		missing := missingOf(func(report func(pointer, code, detail string)) {
-			var faults fault.List
-			in.Check(c.catalogue, &faults)
-			if err, bad := faults.Err().(*fault.Error); bad {
-				for _, f := range err.Faults {
-					report(f.Pointer, f.Code, f.Detail)
-				}
+	missing := missingOf(func(report func(pointer, code, detail string)) {
+		var faults fault.List
+		in.Check(c.catalogue, &faults)
+		if err, bad := faults.Err().(*fault.Error); bad {
+			for _, f := range err.Faults {
+				report(f.Pointer, f.Code, f.Detail)
 			}
-		})
-		schema, err = c.schemas.members(value, fields, asked, doc, func(f field) bool { return !f.omitEmpty && missing["/"+f.name] })
-	}
+		}
+	})
+	schema, err := c.schemas.members(value, fields, asked, calculator.Doc, func(f field) bool { return !f.omitEmpty && missing["/"+f.name] })
 	c.schemas.components.set(name, schema)
 	return ref(name), err
 }

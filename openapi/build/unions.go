@@ -82,12 +82,11 @@ func (s *schemas) kind(u wire.Union, kind string, on side) (*object, error) {
 	if err != nil {
 		return nil, err
 	}
-	missing := map[string]bool{}
+	needed := func(f field) bool { return mustBeGiven(f, value.FieldByIndex(f.Index)) }
 	if checked, ok := made.(checker); ok {
-		missing = missingOf(checked.Check)
-	}
-	needed := func(f field) bool {
-		return mustBeGiven(f, value.FieldByIndex(f.Index)) || (!f.omitEmpty && missing["/"+f.name])
+		missing := missingOf(checked.Check)
+		missing["/id"] = true // an id is checked by whoever holds the list
+		needed = func(f field) bool { return !f.omitEmpty && missing["/"+f.name] }
 	}
 	schema, err := s.members(value, fields, on, doc, needed)
 	if err != nil {
