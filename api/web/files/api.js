@@ -1,0 +1,59 @@
+// Talks to the server this page came from.
+
+/** Away says that no answer came. */
+export class Away extends Error {}
+
+/** Refused carries a problem document (RFC 9457). */
+export class Refused extends Error {
+  constructor(problem) {
+    super(problem.detail);
+    this.problem = problem;
+  }
+
+  /** faults lists { pointer, code, detail }, at least one. */
+  get faults() {
+    return this.problem.errors?.length ? this.problem.errors : [{ pointer: "", code: "refused", detail: this.problem.detail }];
+  }
+}
+
+async function ask(path, options) {
+  let answer;
+  try {
+    answer = await fetch(path, options);
+  } catch (error) {
+    if (error.name === "AbortError") throw error;
+    throw new Away("the server does not answer");
+  }
+  if (answer.ok) return answer;
+  const problem = await answer.json().catch(() => ({ detail: `the server answered with status ${answer.status}` }));
+  throw new Refused(problem);
+}
+
+/** catalogue fetches everything that the form offers, and the examples. */
+export async function catalogue() {
+  const [shapes, products, methods] = await Promise.all(["shapes", "products", "methods"].map(list));
+  return { shapes: shapes.shapes, products: products.products.map((entry) => entry.product), methods: methods.methods };
+}
+
+/** examples fetches the built-in jobs. */
+export function examples() {
+  return list("examples");
+}
+
+async function list(name) {
+  return (await ask("/v1/" + name, { headers: { Accept: "application/json" } })).json();
+}
+
+/** estimate works a job out; it answers the text, so that a download is what was sent. */
+export async function estimate(text, signal) {
+  return (await post("/v1/estimates", text, "application/json", signal)).text();
+}
+
+/** table works a job out and answers one table as CSV. */
+export async function table(text, name) {
+  return (await post("/v1/estimates?table=" + name, text, "text/csv")).text();
+}
+
+function post(path, body, accept, signal) {
+  return ask(path, { method: "POST", body, signal, headers: { "Content-Type": "application/json", Accept: accept } });
+}

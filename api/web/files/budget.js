@@ -1,0 +1,16 @@
+// The money asked for, in cash and in kind.
+import { h } from "./dom.js";
+import { money } from "./format.js";
+import { table } from "./table.js";
+import { sentence } from "./words.js";
+
+/** budget shows it by heading. Headings add up to the total. */
+export function budget(estimate) {
+  const { budget: sums, currency } = estimate;
+  const heads = [{ text: "Heading" }, { text: "Cash", unit: currency, number: true }, { text: "In kind", unit: currency, number: true }, { text: "Total", unit: currency, number: true }];
+  const rows = sums.categories.map((line) => [sentence(line.category), money(line.cash), money(line.in_kind), money(line.total)]);
+  return h("section", { "aria-labelledby": "budget-head" },
+    h("h3", { id: "budget-head" }, "Budget"),
+    table("Built from what is bought, so that what is asked for is what will be paid", heads, rows,
+      ["All", money(sums.cash_needed), money(sums.in_kind), money(sums.total)]));
+}

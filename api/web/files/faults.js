@@ -1,0 +1,70 @@
+// Shows the faults of a job where they are, and in a list.
+import { fill, freshId, h } from "./dom.js";
+import { above } from "./pointer.js";
+import { plural } from "./words.js";
+
+/** mountFaults returns show(faults): at their fields, and in the list, which leads there. */
+export function mountFaults(form, listing, goTo) {
+  let current = [];
+  const place = () => {
+    clear(form);
+    for (const fault of current) mark(form, fault);
+  };
+  form.addEventListener("drawn", place);
+  return (faults) => {
+    current = faults;
+    place();
+    listing.hidden = faults.length === 0;
+    fill(listing, faults.length === 0 ? [] : [
+      h("h3", {}, `${plural(faults.length, "thing")} to mend`),
+      h("ul", {}, faults.map((fault) => h("li", {}, h("button", { type: "button", class: "link", onclick: () => goTo(fault.pointer) }, placeName(form, fault.pointer)), " ", fault.detail)))]);
+  };
+}
+
+function clear(form) {
+  for (const slot of form.querySelectorAll(".fault:not([hidden]), .faulty:not([hidden])")) Object.assign(slot, { hidden: true, textContent: "" });
+  for (const input of form.querySelectorAll("[aria-invalid]")) {
+    input.removeAttribute("aria-invalid");
+    input.removeAttribute("aria-errormessage");
+  }
+}
+
+/** mark puts a fault at its field, or at the nearest thing around it. */
+function mark(form, { pointer, detail }) {
+  const around = nearest(form, pointer);
+  if (!around) return;
+  const slot = around.querySelector(":scope > .fault");
+  slot.textContent = [slot.textContent, detail].filter(Boolean).join(" ");
+  slot.hidden = false;
+  slot.id ||= freshId("fault");
+  const input = around.querySelector(":scope > :is(input, select)");
+  if (input) {
+    input.setAttribute("aria-invalid", "true");
+    input.setAttribute("aria-errormessage", slot.id);
+  }
+  count(around);
+}
+
+/** count says on every closed line above that there is a fault within. */
+function count(around) {
+  for (let card = around.closest("details"); card; card = card.parentElement.closest("details")) {
+    const badge = card.querySelector(":scope > summary > .faulty");
+    if (badge) Object.assign(badge, { hidden: false, textContent: "to mend" });
+    else card.open = true;
+  }
+}
+
+function nearest(form, pointer) {
+  for (let at = pointer; at !== ""; at = above(at)) {
+    const found = form.querySelector(`[data-at="${CSS.escape(at)}"]`);
+    if (found?.querySelector(":scope > .fault")) return found;
+  }
+  return null;
+}
+
+function placeName(form, pointer) {
+  const around = nearest(form, pointer);
+  const label = around?.querySelector(":scope > label, :scope > fieldset > legend")?.textContent ?? around?.querySelector("[aria-label]")?.getAttribute("aria-label");
+  const card = around?.closest("[data-card]")?.querySelector(".title")?.textContent;
+  return [card, label].filter(Boolean).join(": ") || pointer || "The job";
+}

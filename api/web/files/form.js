@@ -1,0 +1,39 @@
+// The form of the job. It is built anew when there is something more or less to
+// show, and left alone while somebody types into it.
+import { fill } from "./dom.js";
+import { moneyForm, nameForm } from "./money-form.js";
+import { partForm } from "./part-form.js";
+import { stepForm } from "./step-form.js";
+
+/** mountForm keeps the form in an element. It returns the context that fields share. */
+export function mountForm(root, job, catalogue, units) {
+  const context = { job, catalogue, opened: new Map(), focusOn: (at) => focusOn(root, at), get system() { return units.system; } };
+  const draw = () => {
+    fill(root, nameForm(context), partForm(context), stepForm(context), moneyForm(context));
+    root.dispatchEvent(new CustomEvent("drawn"));
+  };
+  const react = (what) => {
+    root.inert = !job.readable;
+    root.classList.toggle("unreadable", !job.readable);
+    if (what !== "value" && job.readable) draw();
+  };
+  job.addEventListener("change", (event) => react(event.detail));
+  units.addEventListener("change", draw);
+  draw();
+  react("value");
+  return context;
+}
+
+/** focusOn puts the focus on the field, the button or the card of a pointer, opening what hides it. */
+function focusOn(root, at) {
+  const name = CSS.escape(at);
+  const target = root.querySelector(`[name="${name}"]`) ?? root.querySelector(`[data-focus="${name}"]`) ??
+    root.querySelector(`[data-card="${name}"] > summary`) ?? root.querySelector(`[data-at="${name}"] :is(input, select, button)`);
+  if (!target) return false;
+  for (let hiding = target.closest("details"); hiding; hiding = hiding.parentElement.closest("details")) {
+    if (target.parentElement !== hiding || target.tagName !== "SUMMARY") hiding.open = true;
+  }
+  target.focus();
+  target.scrollIntoView({ block: "center" });
+  return true;
+}

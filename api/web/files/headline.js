@@ -1,0 +1,32 @@
+// The four numbers that people came for.
+import { h } from "./dom.js";
+import { cup, figure, money } from "./format.js";
+import { converted } from "./units.js";
+
+function parts(estimate, system) {
+  const { totals, budget, currency } = estimate;
+  const [area, areaUnit] = converted(totals.area_m2, "m²", system);
+  const [litres, litresUnit] = cup(totals.litres, system).split(/ (.*)/);
+  return [
+    { what: "Area", value: figure(area, 4), unit: areaUnit },
+    { what: "Liquids used", value: litres, unit: litresUnit },
+    { what: "Work", value: figure(totals.hours), unit: "h" },
+    { what: "Total", value: money(budget.total), unit: currency, total: true },
+  ];
+}
+
+/** headline shows area, liquids, work and total as the title block of the estimate. */
+export function headline(estimate, system) {
+  const { budget, currency } = estimate;
+  const cells = parts(estimate, system).map(({ what, value, unit, total }) =>
+    h("div", { class: total ? "total" : null }, h("dt", {}, what), h("dd", { "data-figure": what }, value, " ", h("span", { class: "unit" }, unit))));
+  return [
+    h("dl", { class: "block" }, cells),
+    h("p", { class: "split" }, `${currency} ${money(budget.cash_needed)} in cash, ${currency} ${money(budget.in_kind)} in kind.`),
+  ];
+}
+
+/** spoken says the headline in one sentence, for those who hear the page. */
+export function spoken(estimate, system) {
+  return parts(estimate, system).map(({ what, value, unit }) => `${what} ${value} ${unit}`).join(", ") + ".";
+}

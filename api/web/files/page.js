@@ -1,0 +1,93 @@
+// Puts the page together.
+import { catalogue, examples } from "./api.js";
+import { Estimator } from "./estimator.js";
+import { Job } from "./job.js";
+import { Units, mountUnits } from "./chosen-units.js";
+import { fileName, mountDownloads, save } from "./downloads.js";
+import { mountFaults } from "./faults.js";
+import { mountForm } from "./form.js";
+import { mountPrint } from "./printing.js";
+import { mountRaw } from "./raw.js";
+import { mountResults } from "./results.js";
+import { mountStart } from "./start.js";
+
+const $ = (id) => document.getElementById(id);
+
+const job = new Job();
+const units = new Units();
+const estimator = new Estimator(job);
+const restored = job.restore();
+const offered = examples();
+const known = catalogue();
+mountUnits($("units"), units);
+if (!restored) {
+  const { default: first, examples: all } = await patiently(() => offered, examples);
+  job.start(structuredClone(all.find((example) => example.id === first).job));
+}
+estimator.now();
+await assemble(await patiently(() => known, catalogue), await patiently(() => offered, examples));
+
+/** patiently asks again until the server answers; what was typed waits in this browser. */
+async function patiently(first, again) {
+  for (let answer = first(); ; answer = again()) {
+    try {
+      return await answer;
+    } catch (error) {
+      away(true);
+      console.warn(error.message);
+      await new Promise((resolve) => setTimeout(resolve, 3000));
+    }
+  }
+}
+
+function away(yes) {
+  $("away").hidden = !yes;
+}
+
+function report(text) {
+  $("report").textContent = text;
+}
+
+async function assemble(known, offered) {
+  const form = mountForm($("form"), job, known, units);
+  const raw = mountRaw($("job-text"), $("job-text-details"), job);
+  const show = mountResults($("headline"), $("results-body"), $("voice"));
+  const showFaults = mountFaults($("form"), $("faults"), (pointer) => form.focusOn(pointer) || raw.open());
+  mountDownloads($("downloads"), job, () => estimator.latest, report);
+  mountPrint($("results"), $("print"));
+  mountStart({ list: $("examples"), file: $("open-file"), paste: $("paste") }, offered, job, {
+    saveJob: () => save(job.text, "application/json", fileName(job) + ".job.json"),
+    toText: () => raw.open({ chosen: true }), started, report,
+  });
+  if (restored) $("start").open = false;
+  follow(show, showFaults);
+  $("app").hidden = false;
+}
+
+/** started leads to the first size of a job that was just taken up. */
+function started() {
+  report("");
+  $("form-head").focus();
+}
+
+/** follow shows what the estimator tells, from where it stands. */
+function follow(show, showFaults) {
+  const results = $("results");
+  const draw = () => {
+    if (!estimator.latest) return;
+    show(estimator.latest.estimate, units.system);
+    $("job-name").textContent = estimator.latest.estimate.job;
+  };
+  const react = ({ what, detail }) => {
+    if (what === "busy") return results.setAttribute("aria-busy", "true");
+    results.removeAttribute("aria-busy");
+    results.dataset.state = what;
+    away(what === "away");
+    if (what !== "away") showFaults(detail ?? []);
+    if (what === "done") draw();
+  };
+  for (const what of ["busy", "done", "faulty", "away"]) estimator.addEventListener(what, () => react(estimator.state));
+  units.addEventListener("change", draw);
+  job.addEventListener("change", () => { $("unsafe").hidden = job.safe; });
+  react(estimator.state);
+}

@@ -1,0 +1,70 @@
+// The fields of a shape, made from what the server says of its kind.
+import { h } from "./dom.js";
+import { choiceField, holder, numberField, textField } from "./field.js";
+import { list, object } from "./lenient.js";
+import { below } from "./pointer.js";
+import { rows } from "./rows.js";
+import { choices } from "./choices.js";
+import { label, sentence } from "./words.js";
+
+/** shapeFields returns [what everybody fills in, the rest]. */
+export function shapeFields(c, at, kind) {
+  const entry = c.catalogue.shapes.find((shape) => shape.kind === kind);
+  if (!entry) return [[h("p", { class: "hint" }, `There is no form for the shape “${kind}”; change it in the job text.`)], []];
+  const example = object(entry.example);
+  const main = [], rest = [];
+  for (const field of entry.fields) {
+    const value = c.job.value(below(at, field.name));
+    const isList = Array.isArray(value ?? example[field.name] ?? (listNames.has(field.name) ? [] : undefined));
+    const given = value !== undefined;
+    const usual = isList ? kind === "body" || list(value).length > 0 : given || field.name in example;
+    (usual && !(optional.has(field.name) && !given) ? main : rest).push(one(c, at, kind, field, example, isList));
+  }
+  return [main, rest];
+}
+
+const listNames = new Set(["outline", "holes", "stations"]);
+const optional = new Set(["corner_radius_m", "thickness_mm", "trailing_edge", "camber_ratio", "camber_position_ratio"]);
+
+function one(c, shapeAt, kind, field, example, isList) {
+  const at = below(shapeAt, field.name);
+  if (isList) return listField(c, at, field, list(example[field.name]));
+  const sample = c.job.value(at) ?? example[field.name];
+  const words = choices(field.name, kind);
+  if (words) return choiceField(c, at, { label: label(field.name), hint: field.doc, empty: "default", values: named(words) });
+  if (sample !== null && typeof sample === "object" && !("likely" in sample)) return groupField(c, at, kind, field, sample, object(example[field.name]));
+  if (typeof sample === "string" && !field.unit && !field.limits) return textField(c, at, { label: label(field.name), hint: field.doc });
+  return numberField(c, at, { name: field.name, hint: field.doc, limits: field.limits });
+}
+
+function named(words) {
+  return words.map((value) => ({ value, text: typeof value === "number" ? String(value) : sentence(value) }));
+}
+
+/** groupField shows an object within a shape, such as the profile of a bar. */
+function groupField(c, at, kind, field, sample, example) {
+  const names = [...new Set([...Object.keys(sample), ...Object.keys(example)])];
+  const fields = names.map((name) => one(c, at, kind, { name }, sample, Array.isArray(sample[name])));
+  return holder(at, { class: "group" }, h("fieldset", {}, h("legend", {}, label(field.name)), h("p", { class: "hint" }, field.doc), h("div", { class: "fields" }, fields)));
+}
+
+const columnsOf = {
+  outline: [{ key: 0, name: "x_m", label: "Across, x" }, { key: 1, name: "y_m", label: "Up, y" }],
+  holes: ["diameter_m", "width_m", "height_m", "corner_radius_m", "x_m", "y_m"].map(column),
+  stations: ["x_m", "width_m", "height_m", "exponent", "z_m"].map(column),
+};
+
+function column(name) {
+  return { key: name, name, label: name === "x_m" ? "Position, x" : label(name) };
+}
+
+const called = { outline: "corner", holes: "hole", stations: "station" };
+
+function listField(c, at, field, example) {
+  const held = list(c.job.value(at));
+  const sample = held[0] ?? example[0] ?? {};
+  const columns = columnsOf[field.name] ??
+    (Array.isArray(sample) ? sample.map((_, i) => ({ key: i, name: "at_m", label: i === 0 ? "First" : "Second" })) : Object.keys(sample).map(column));
+  const fresh = (now) => structuredClone(now.at(-1) ?? example[0] ?? {});
+  return rows(c, at, columns, { title: label(field.name), one: called[field.name] ?? "row", hint: field.doc, fresh });
+}

@@ -1,0 +1,44 @@
+// Where a job comes from: an example, a file, or pasted text.
+import { ask } from "./ask.js";
+import { fill, h } from "./dom.js";
+import { sentence } from "./words.js";
+
+const largest = 1 << 20; // what the server reads, in bytes
+
+/** mountStart fills the list of examples and connects file and paste. */
+export function mountStart({ list, file, paste }, examples, job, { saveJob, toText, started, report }) {
+  const simplestFirst = [...examples.examples].sort((a, b) => JSON.stringify(a.job).length - JSON.stringify(b.job).length);
+  fill(list, simplestFirst.map((example) => h("li", {}, h("button", { type: "button", "data-example": example.id, onclick: () => begin(example) },
+    h("strong", {}, sentence(example.id)), h("span", {}, example.doc)))));
+
+  const begin = async (example) => {
+    if (!(await mayReplace(job, saveJob))) return;
+    job.start(structuredClone(example.job));
+    started();
+  };
+  file.addEventListener("change", async () => {
+    const [chosen] = file.files;
+    file.value = "";
+    if (!chosen) return;
+    if (chosen.size > largest) return report(`${chosen.name} is larger than 1 MiB, which no job is. Your job is still here.`);
+    const text = await chosen.text();
+    try {
+      JSON.parse(text);
+    } catch {
+      return report(`${chosen.name} is not a job: it is not JSON text. Your job is still here.`);
+    }
+    if (!(await mayReplace(job, saveJob))) return;
+    job.open(text);
+    started();
+  });
+  paste.addEventListener("click", toText);
+}
+
+/** mayReplace asks where the job was changed; saving it first is one of the answers. */
+async function mayReplace(job, saveJob) {
+  if (!job.changed) return true;
+  const answer = await ask("You have changed this job. Replace it?", [
+    { text: "Keep my job", value: "keep" }, { text: "Save it as a file, then replace", value: "save" }, { text: "Replace it", value: "replace" }]);
+  if (answer === "save") saveJob();
+  return answer !== "keep";
+}
