@@ -37,6 +37,7 @@ type Shapes struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Shapes
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/shapes [get]
 func (s *Server) shapes(c *gin.Context) {
@@ -58,6 +59,7 @@ type Markings struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Markings
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/markings [get]
 func (s *Server) markings(c *gin.Context) {
@@ -88,6 +90,7 @@ type Products struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Products
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/products [get]
 func (s *Server) products(c *gin.Context) { s.list(c, s.entries("")) }
@@ -98,6 +101,7 @@ func (s *Server) products(c *gin.Context) { s.list(c, s.entries("")) }
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Products
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/media [get]
 func (s *Server) media(c *gin.Context) { s.list(c, s.entries("media")) }
@@ -108,7 +112,7 @@ func (s *Server) entries(kind string) Products {
 	for _, p := range s.catalogue.Products() {
 		if kind == "" || p.Base().Kind == kind {
 			id := p.Base().ID
-			answer.Products = append(answer.Products, ProductEntry{Product: p, Values: s.catalogue.Values(id), Limits: s.catalogue.Limits(id)})
+			answer.Products = append(answer.Products, ProductEntry{Product: p, Values: listOf(s.catalogue.Values(id)), Limits: listOf(s.catalogue.Limits(id))})
 		}
 	}
 	return answer
@@ -126,6 +130,7 @@ type Methods struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Methods
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/methods [get]
 func (s *Server) methods(c *gin.Context) {
@@ -144,6 +149,7 @@ type Sources struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Sources
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/sources [get]
 func (s *Server) sources(c *gin.Context) {
@@ -170,6 +176,7 @@ type CalculatorEntry struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Formulas
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Failure	500	{object}	Problem
 //	@Router		/v1/formulas [get]
@@ -191,7 +198,7 @@ func (s *Server) formulas(c *gin.Context) {
 	}
 	answer.Formulas = estimate.Formulas(worked...)
 	for _, calculator := range calculate.All() {
-		answer.Calculators = append(answer.Calculators, CalculatorEntry{Name: calculator.Name, Doc: calculator.Doc, Fields: quantity.Describe(calculator.New().Fields())})
+		answer.Calculators = append(answer.Calculators, CalculatorEntry{Name: calculator.Name, Doc: calculator.Doc, Fields: listOf(quantity.Describe(calculator.New().Fields()))})
 	}
 	s.list(c, answer)
 }
@@ -215,6 +222,7 @@ type Examples struct {
 //	@Tags		catalogue
 //	@Produce	json
 //	@Success	200	{object}	Examples
+//	@Failure	400	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Failure	500	{object}	Problem
 //	@Router		/v1/examples [get]
@@ -238,6 +246,7 @@ func (s *Server) examples(c *gin.Context) {
 //	@Produce	json
 //	@Param		id	path		string	true	"id of the example"
 //	@Success	200	{object}	estimate.Job
+//	@Failure	400	{object}	Problem
 //	@Failure	404	{object}	Problem
 //	@Failure	406	{object}	Problem
 //	@Router		/v1/examples/{id} [get]
@@ -248,6 +257,14 @@ func (s *Server) example(c *gin.Context) {
 		return
 	}
 	s.list(c, json.RawMessage(e.Job))
+}
+
+// listOf returns a list that JSON writes as [] and never as null.
+func listOf[T any](list []T) []T {
+	if list == nil {
+		return []T{}
+	}
+	return list
 }
 
 // list answers a GET without parameters.
