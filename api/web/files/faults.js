@@ -1,7 +1,7 @@
 // Shows the faults of a job where they are, and in a list.
-import { fill, freshId, h } from "./dom.js";
-import { above } from "./pointer.js";
-import { plural } from "./words.js";
+import { fill, h } from "./dom.js";
+import { above, tokens } from "./pointer.js";
+import { label, plural } from "./words.js";
 
 /** mountFaults returns show(faults): at their fields, and in the list, which leads there. */
 export function mountFaults(form, listing, goTo) {
@@ -17,7 +17,7 @@ export function mountFaults(form, listing, goTo) {
     listing.hidden = faults.length === 0;
     fill(listing, faults.length === 0 ? [] : [
       h("h3", {}, `${plural(faults.length, "thing")} to mend`),
-      h("ul", {}, faults.map((fault) => h("li", {}, h("button", { type: "button", class: "link", onclick: () => goTo(fault.pointer) }, placeName(form, fault.pointer)), " ", fault.detail)))]);
+      h("ul", {}, faults.map((fault) => h("li", {}, h("button", { type: "button", class: "link", onclick: () => goTo(fault.pointer) }, placeName(form, fault.pointer)), said(fault)[1])))]);
   };
 }
 
@@ -25,22 +25,34 @@ function clear(form) {
   for (const slot of form.querySelectorAll(".fault:not([hidden]), .faulty:not([hidden])")) Object.assign(slot, { hidden: true, textContent: "" });
   for (const input of form.querySelectorAll("[aria-invalid]")) {
     input.removeAttribute("aria-invalid");
-    input.removeAttribute("aria-errormessage");
+    describe(input, (ids) => ids.filter((id) => !id.startsWith("fault-")));
   }
 }
 
+/** describe changes the ids of the texts that describe a field. */
+function describe(input, change) {
+  const ids = change((input.getAttribute("aria-describedby") ?? "").split(" ").filter(Boolean));
+  if (ids.length > 0) input.setAttribute("aria-describedby", ids.join(" "));
+  else input.removeAttribute("aria-describedby");
+}
+
+/** said splits what is wrong into the label, where the server begins with the wire name, and the rest. */
+function said({ pointer, detail }) {
+  const name = tokens(pointer).at(-1);
+  return name && /[a-z]/.test(name) && detail.startsWith(name) ? [label(name), detail.slice(name.length)] : ["", " " + detail];
+}
+
 /** mark puts a fault at its field, or at the nearest thing around it. */
-function mark(form, { pointer, detail }) {
-  const around = nearest(form, pointer);
+function mark(form, fault) {
+  const around = nearest(form, fault.pointer);
   if (!around) return;
   const slot = around.querySelector(":scope > .fault");
-  slot.textContent = [slot.textContent, detail].filter(Boolean).join(" ");
+  slot.textContent = `${slot.textContent} ${said(fault).join("")}`.trim();
   slot.hidden = false;
-  slot.id ||= freshId("fault");
   const input = around.querySelector(":scope > :is(input, select)");
   if (input) {
     input.setAttribute("aria-invalid", "true");
-    input.setAttribute("aria-errormessage", slot.id);
+    describe(input, (ids) => [...new Set([...ids, slot.id])]);
   }
   count(around);
 }
@@ -64,7 +76,7 @@ function nearest(form, pointer) {
 
 function placeName(form, pointer) {
   const around = nearest(form, pointer);
-  const label = around?.querySelector(":scope > label, :scope > fieldset > legend")?.textContent ?? around?.querySelector("[aria-label]")?.getAttribute("aria-label");
+  const label = around?.querySelector(":scope > label, :scope > fieldset > legend")?.firstChild.textContent ?? around?.querySelector("[aria-label]")?.getAttribute("aria-label");
   const card = around?.closest("[data-card]")?.querySelector(".title")?.textContent;
   return [card, label].filter(Boolean).join(": ") || pointer || "The job";
 }

@@ -11,14 +11,14 @@ export function holder(at, properties, ...children) {
   return h("div", { "data-at": at, ...properties }, ...children, h("p", { class: "fault", hidden: true, id: freshId("fault") }));
 }
 
-function labelled(at, input, { label, unit, hint }) {
+function labelled(at, input, { label, unit, hint, wide }) {
   const id = freshId("field");
   input.id = id;
   input.name = at;
   const note = hint ? h("p", { class: "hint", id: id + "-hint" }, hint) : null;
   if (note) input.setAttribute("aria-describedby", note.id);
   const named = [h("label", { for: id }, label, unit ? [" ", h("span", { class: "unit" }, unit)] : null)];
-  return holder(at, { class: "field" }, named, input, note);
+  return holder(at, { class: wide ? "field wide" : "field" }, named, input, note);
 }
 
 /**
@@ -61,7 +61,7 @@ export function textField(c, at, options) {
 /**
  * choiceField takes one of some values. options: label, hint, empty (what no
  * choice means; left out when one must be made), values [{value, text, group}],
- * onchange.
+ * onchange, wide (a row of its own).
  */
 export function choiceField(c, at, options) {
   const value = c.job.value(at);

@@ -50,7 +50,7 @@ export function cup(litres, system, digits = 3) {
 }
 
 /** amount writes a quantity to buy or to use: litres as they are poured. */
-export function amount(value, unit, system) {
-  if (unit === "L") return cup(value, system);
-  return unit === "pcs" ? figure(value) : measure(value, unit, system);
+export function amount(value, unit, system, digits = 3) {
+  if (unit === "L") return cup(value, system, digits);
+  return unit === "pcs" ? figure(value, digits) : measure(value, unit, system, digits);
 }

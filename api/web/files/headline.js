@@ -1,6 +1,6 @@
 // The four numbers that people came for.
 import { h } from "./dom.js";
-import { cup, figure, money } from "./format.js";
+import { cup, figure, measure, money } from "./format.js";
 import { converted } from "./units.js";
 
 function parts(estimate, system) {
@@ -24,6 +24,11 @@ export function headline(estimate, system) {
     h("dl", { class: "block" }, cells),
     h("p", { class: "split" }, `${currency} ${money(budget.cash_needed)} in cash, ${currency} ${money(budget.in_kind)} in kind.`),
   ];
+}
+
+/** glance says total and area in few words. */
+export function glance(estimate, system) {
+  return `${estimate.currency} ${money(estimate.budget.total)} · ${measure(estimate.totals.area_m2, "m²", system)}`;
 }
 
 /** spoken says the headline in one sentence, for those who hear the page. */

@@ -18,6 +18,6 @@ export function order(estimate, system) {
 }
 
 function packs(pack, unit, system) {
-  const size = unit === "pcs" ? `pack of ${figure(pack.pack)}` : amount(pack.pack, unit, system);
+  const size = unit === "pcs" ? `pack of ${figure(pack.pack)}` : amount(pack.pack, unit, system, 4);
   return [h("b", {}, pack.count), ` × ${size}`];
 }

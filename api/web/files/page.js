@@ -6,6 +6,7 @@ import { Units, mountUnits } from "./chosen-units.js";
 import { fileName, mountDownloads, save } from "./downloads.js";
 import { mountFaults } from "./faults.js";
 import { mountForm } from "./form.js";
+import { glance } from "./headline.js";
 import { mountPrint } from "./printing.js";
 import { mountRaw } from "./raw.js";
 import { mountResults } from "./results.js";
@@ -77,6 +78,7 @@ function follow(show, showFaults) {
     if (!estimator.latest) return;
     show(estimator.latest.estimate, units.system);
     $("job-name").textContent = estimator.latest.estimate.job;
+    $("glance").textContent = glance(estimator.latest.estimate, units.system);
   };
   const react = ({ what, detail }) => {
     if (what === "busy") return results.setAttribute("aria-busy", "true");

@@ -16,7 +16,7 @@ export function rows(c, at, columns, options) {
   const held = list(c.job.value(at));
   const add = h("button", { type: "button", class: "small", "data-focus": at + "+", onclick: () => append(c, at, options.fresh(held)) }, "Add " + options.one);
   const id = freshId("rows");
-  const head = h("tr", {}, columns.map((column) => h("th", { scope: "col" }, column.label, unitOf(c, column))), h("td", {}));
+  const head = h("tr", {}, columns.map((column) => h("th", { scope: "col" }, column.label, unitOf(c, column))), h("td"));
   const lines = held.map((_, i) => line(c, at, i, columns, options));
   const table = held.length === 0 ? null : h("div", { class: "scroll", role: "group", tabindex: "0", "aria-labelledby": id },
     h("table", { class: "rows" }, h("thead", {}, head), h("tbody", {}, lines)));
@@ -37,9 +37,9 @@ function line(c, at, index, columns, options) {
   const here = below(at, index);
   const which = `${options.one} ${index + 1}`;
   const remove = h("button", {
-    type: "button", class: "small plain", "aria-label": `Remove ${which}`,
+    type: "button", class: "small plain", "aria-label": `Remove ${which}`, title: `Remove ${which}`,
     onclick: () => { c.job.reshape(() => c.job.set(here, undefined)); c.focusOn(at + "+"); },
-  }, "Remove");
+  }, "✕");
   return h("tr", { "data-at": here }, columns.map((column) => h("td", {}, cell(c, below(here, column.key), column, which))), h("td", {}, remove));
 }
 

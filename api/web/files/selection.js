@@ -2,6 +2,7 @@
 import { freshId, h } from "./dom.js";
 import { holder } from "./field.js";
 import { list } from "./lenient.js";
+import { sentence } from "./words.js";
 
 /** selection shows the choice at a pointer as boxes to tick. */
 export function selection(c, at) {
@@ -19,6 +20,12 @@ export function selection(c, at) {
 /** markingsOf shows which markings a step paints. */
 export function markingsOf(c, at) {
   return boxes(c, at, "Markings painted", list(c.job.document.markings).map((marking) => ({ value: marking.id, text: `${marking.id} (${String(marking.kind).replaceAll("_", " ")})` })));
+}
+
+/** faceTicks shows a list of faces of a kind of shape as boxes to tick. */
+export function faceTicks(c, at, kind, title, hint) {
+  const faces = c.catalogue.shapes.find((shape) => shape.kind === kind)?.faces ?? [];
+  return boxes(c, at, title, faces.map((face) => ({ value: face, text: sentence(face) })), h("p", { class: "hint" }, hint));
 }
 
 function facesOf(c, part) {

@@ -4,6 +4,7 @@ import { choiceField, holder, numberField, textField } from "./field.js";
 import { list, object } from "./lenient.js";
 import { below } from "./pointer.js";
 import { rows } from "./rows.js";
+import { faceTicks } from "./selection.js";
 import { choices } from "./choices.js";
 import { label, sentence } from "./words.js";
 
@@ -28,7 +29,7 @@ const optional = new Set(["corner_radius_m", "thickness_mm", "trailing_edge", "c
 
 function one(c, shapeAt, kind, field, example, isList) {
   const at = below(shapeAt, field.name);
-  if (isList) return listField(c, at, field, list(example[field.name]));
+  if (isList) return listField(c, at, kind, field, list(example[field.name]));
   const sample = c.job.value(at) ?? example[field.name];
   const words = choices(field.name, kind);
   if (words) return choiceField(c, at, { label: label(field.name), hint: field.doc, empty: "default", values: named(words) });
@@ -51,6 +52,7 @@ function groupField(c, at, kind, field, sample, example) {
 const columnsOf = {
   outline: [{ key: 0, name: "x_m", label: "Across, x" }, { key: 1, name: "y_m", label: "Up, y" }],
   holes: ["diameter_m", "width_m", "height_m", "corner_radius_m", "x_m", "y_m"].map(column),
+  profile: [{ key: 0, name: "x_m", label: "Along, x" }, { key: 1, name: "r_m", label: "From the axis, r" }],
   stations: ["x_m", "width_m", "height_m", "exponent", "z_m"].map(column),
 };
 
@@ -58,13 +60,13 @@ function column(name) {
   return { key: name, name, label: name === "x_m" ? "Position, x" : label(name) };
 }
 
-const called = { outline: "corner", holes: "hole", stations: "station" };
+const called = { outline: "corner", holes: "hole", stations: "station", profile: "point" };
 
-function listField(c, at, field, example) {
+function listField(c, at, kind, field, example) {
   const held = list(c.job.value(at));
   const sample = held[0] ?? example[0] ?? {};
-  const columns = columnsOf[field.name] ??
-    (Array.isArray(sample) ? sample.map((_, i) => ({ key: i, name: "at_m", label: i === 0 ? "First" : "Second" })) : Object.keys(sample).map(column));
+  if (typeof sample === "string") return faceTicks(c, at, kind, label(field.name), field.doc);
+  const columns = columnsOf[field.name] ?? Object.keys(sample).map(column);
   const fresh = (now) => structuredClone(now.at(-1) ?? example[0] ?? {});
   return rows(c, at, columns, { title: label(field.name), one: called[field.name] ?? "row", hint: field.doc, fresh });
 }

@@ -52,8 +52,8 @@ export function stepFields(c, at, operation) {
 
 function show(c, stepAt, field) {
   const at = below(stepAt, field.name);
-  if (field.kind) return choiceField(c, at, { ...field, values: offered(c, field) });
-  if (field.method) return choiceField(c, at, { ...field, values: c.catalogue.methods.map((method) => ({ value: method.id, text: method.name })) });
+  if (field.kind) return choiceField(c, at, { ...field, wide: !field.empty, values: offered(c, field) });
+  if (field.method) return choiceField(c, at, { ...field, wide: true, values: c.catalogue.methods.map((method) => ({ value: method.id, text: method.name })) });
   if (field.families) return choiceField(c, at, { ...field, empty: "polyurethane-gloss", values: families(c).map((value) => ({ value })) });
   if (field.pick) return choiceField(c, at, { ...field, values: choices(field.name).map((value) => ({ value, text: sentence(value) })) });
   return field.check ? checkField(c, at, field) : numberField(c, at, field);

@@ -5,7 +5,7 @@ import { amount, decimalsFor, fixed, measure, money } from "./format.js";
 import { converted } from "./units.js";
 import { table } from "./table.js";
 import { working } from "./working.js";
-import { plural, sentence, task } from "./words.js";
+import { capital, plural, sentence, task } from "./words.js";
 
 const columns = [
   ["area_m2", "Area", "m²"], ["litres", "Liquid", "L"], ["kilograms", "Abrasive", "kg"],
@@ -32,7 +32,7 @@ export function stepResults(estimate, system) {
 }
 
 function named(step) {
-  return step.name || `${step.id} (${task(step.operation).toLowerCase()})`;
+  return capital(step.name || `${step.id} (${task(step.operation).toLowerCase()})`);
 }
 
 function detail(step, currency, system) {
@@ -43,7 +43,7 @@ function detail(step, currency, system) {
     step.voc_kg > 0 ? `${measure(step.voc_kg, "kg", system)} of solvent into the air` : "",
   ].filter(Boolean);
   return h("details", { class: "result", "data-step": step.id },
-    h("summary", {}, h("span", { class: "title" }, sentence(named(step))), h("span", { class: "note" }, plural(step.working.length, "finding"))),
+    h("summary", {}, h("span", { class: "title" }, named(step)), h("span", { class: "note" }, plural(step.working.length, "finding"))),
     h("div", { class: "inside" },
       step.warnings.length > 0 ? h("ul", { class: "warned" }, step.warnings.map((text) => h("li", {}, text))) : null,
       h("p", {}, facts.join("; ") + "."),

@@ -21,7 +21,11 @@ export function label(name) {
 /** sentence makes plain words of a code: "clad_aluminium" -> "Clad aluminium". */
 export function sentence(code) {
   if (own.has(code)) return own.get(code);
-  const text = code.replaceAll("_", " ").replaceAll("-", " ");
+  return capital(code.replaceAll("_", " ").replaceAll("-", " "));
+}
+
+/** capital starts a text with a capital and leaves the rest as it is. */
+export function capital(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
