@@ -1,6 +1,10 @@
 package blast
 
-import "filmbuild/surfaces/quantity"
+import (
+	"fmt"
+
+	"filmbuild/surfaces/quantity"
+)
 
 const (
 	sourceAir    = "isentropic flow of an ideal gas; discharge 0.81 fitted to a common compressed-air chart within 5 %"
@@ -78,7 +82,7 @@ func (b Blasting) warnings(r Result) []string {
 		"the law for the flow of media was fitted at 345 to 862 kPa and nozzles of 3.2 to 12.7 mm; here it is extrapolated, so measure the flow")
 	add(r.MediaFlowKgH == nil, "the flow of media is unknown: give media_flow_kg_h, or bulk_density_kg_m3 for a pressure feed")
 	add(r.WornAirM3Min > r.CompressorM3Min,
-		"a nozzle worn by 1.6 mm takes more air (worn_air_m3_min) than the compressor with its reserve gives; change nozzles early")
+		fmt.Sprintf("a nozzle worn by 1.6 mm takes %.3g m³/min of air, and the compressor with its reserve gives %.3g: change nozzles early", r.WornAirM3Min, r.CompressorM3Min))
 	add(b.RemovedFilmUm > 0 && b.AreaM2 != nil && b.RemovedFilmDensityKgL == nil,
 		"removed_film_density_kg_l is not given, so the waste is without the coating that comes off")
 	add(b.RemovedFilmUm > 0 && b.AreaM2 == nil, "removed_film_um is given without area_m2, so no removed film is weighed")
