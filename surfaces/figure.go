@@ -1,93 +1,88 @@
 package surfaces
 
-import "math"
+import "filmbuild/surfaces/planar"
 
-// figure is a flat shape with straight sides and round arcs, exactly: all
-// points within radius of a polygon. A circle is a point with a radius, a
-// rectangle with rounded corners is a smaller rectangle with a radius, and a
-// polygon has the radius 0. Only points and rectangles have a radius.
-type figure struct {
-	core   polygon
-	radius float64
-}
-
-func circle(x, y, radius float64) figure {
-	return figure{polygon{{x, y}}, radius}
+// straight is the outline with straight sides through points in order,
+// counter-clockwise whichever way they were listed, so that outlines unite.
+func straight(points [][2]float64) planar.Outline {
+	o := make(planar.Outline, len(points))
+	for i, p := range points {
+		o[i].At = planar.Point{X: p[0], Y: p[1]}
+	}
+	if o.SignedArea() < 0 {
+		return o.Reversed()
+	}
+	return o
 }
 
 // roundedRectangle is centred on x, y; the corner radius is at most half of
 // the smaller side.
-func roundedRectangle(x, y, width, height, corner float64) figure {
-	w, h := width/2-corner, height/2-corner
-	return figure{polygon{{x - w, y - h}, {x + w, y - h}, {x + w, y + h}, {x - w, y + h}}, corner}
+func roundedRectangle(x, y, width, height, corner float64) planar.Outline {
+	return planar.RoundedRectangle(planar.Point{X: x - width/2, Y: y - height/2}, planar.Point{X: x + width/2, Y: y + height/2}, corner)
 }
 
-// area of the core, of a strip along its sides, and of the corners' arcs,
-// which make one whole circle.
-func (f figure) area() float64 {
-	return math.Abs(f.core.signedArea()) + f.core.perimeter()*f.radius + math.Pi*f.radius*f.radius
+// The colours by which the figures of a panel are told apart.
+const (
+	sheet  = "sheet"
+	cutout = "cutout"
+)
+
+// layout is what one sees of figures laid on each other, the later above.
+// Outlines that passed their checks cannot fail.
+func layout(layers ...planar.Layer) (*planar.Arrangement, error) { return planar.Arrange(layers) }
+
+// extent returns the area of one figure and the length of its border.
+func extent(figure planar.Region) (area, border float64) {
+	seen, err := layout(planar.Layer{Colour: sheet, Outline: figure})
+	if err != nil {
+		return 0, 0
+	}
+	for _, a := range seen.Areas() {
+		area += a.Area
+	}
+	for _, l := range seen.Lengths() {
+		border += l.Length
+	}
+	return area, border
 }
 
-func (f figure) perimeter() float64 {
-	return f.core.perimeter() + 2*math.Pi*f.radius
+// touching is what two figures, one laid over the other, have in common.
+type touching struct {
+	over  bool // the upper one reaches beyond the lower one
+	meets bool // they overlap or their borders touch
 }
 
-// bounds returns the corners of the box around the figure.
-func (f figure) bounds() (low, high [2]float64) {
-	low, high = f.core[0], f.core[0]
-	for _, q := range f.core {
-		for k := range q {
-			low[k], high[k] = min(low[k], q[k]), max(high[k], q[k])
+// compare lays the upper figure over the lower one. Where two borders touch or
+// cross, the arrangement has a point that is an end of pieces of both.
+func compare(lower, upper planar.Outline) (touching, error) {
+	seen, err := layout(
+		planar.Layer{Colour: sheet, Outline: planar.Region{lower}},
+		planar.Layer{Colour: cutout, Outline: planar.Region{upper}})
+	if err != nil {
+		return touching{}, err
+	}
+	pieces := seen.Pieces()
+	rim, hidden := map[planar.Point]bool{}, true // rim of the lower figure against the ground
+	t := touching{}
+	for _, p := range pieces {
+		lower := p.Left == sheet || p.Right == sheet
+		ground := p.Left == planar.Base || p.Right == planar.Base
+		hidden = hidden && !lower
+		if lower && ground {
+			rim[p.From], rim[p.To] = true, true
+		}
+		t.meets = t.meets || lower && !ground
+		t.over = t.over || !lower
+	}
+	for _, p := range pieces {
+		if p.Left != cutout && p.Right != cutout {
+			continue
+		}
+		if rim[p.From] || rim[p.To] {
+			t.meets = true
+			t.over = t.over || p.Left == sheet || p.Right == sheet // touches the rim from inside
 		}
 	}
-	for k := range low {
-		low[k], high[k] = low[k]-f.radius, high[k]+f.radius
-	}
-	return low, high
-}
-
-// meets says whether two figures overlap or touch.
-func (f figure) meets(g figure) bool {
-	lowF, highF := f.bounds()
-	lowG, highG := g.bounds()
-	for k := range lowF {
-		if lowF[k] > highG[k]+touch || lowG[k] > highF[k]+touch {
-			return false
-		}
-	}
-	return f.core.gap(g.core) <= f.radius+g.radius+touch ||
-		f.core.contains(g.core[0]) || g.core.contains(f.core[0])
-}
-
-// within says whether a figure lies inside another and does not touch its
-// outline.
-func (f figure) within(outer figure) bool {
-	if outer.radius > 0 || outer.isRectangle() {
-		low, high := outer.core.box()
-		for _, q := range f.core {
-			if beyondBox(q, low, high) >= outer.radius-f.radius-touch {
-				return false
-			}
-		}
-		return true
-	}
-	return outer.core.contains(f.core[0]) && outer.core.gap(f.core) > f.radius+touch
-}
-
-// isRectangle says whether the core is a rectangle with level sides, drawn
-// from its lower left corner as roundedRectangle does.
-func (f figure) isRectangle() bool {
-	c := f.core
-	return len(c) == 4 && c[0][1] == c[1][1] && c[1][0] == c[2][0] && c[2][1] == c[3][1] && c[3][0] == c[0][0]
-}
-
-func (p polygon) box() (low, high [2]float64) { return figure{core: p}.bounds() }
-
-// beyondBox returns the distance of q from a box, negative inside it. A convex
-// figure lies within a box grown by r exactly when all its corners do, and the
-// level lines of this distance are the outlines of that box grown or shrunk.
-func beyondBox(q, low, high [2]float64) float64 {
-	dx := max(low[0]-q[0], q[0]-high[0])
-	dy := max(low[1]-q[1], q[1]-high[1])
-	return math.Hypot(max(dx, 0), max(dy, 0)) + min(max(dx, dy), 0)
+	t.meets = t.meets || hidden
+	return t, nil
 }

@@ -2,6 +2,8 @@ package surfaces
 
 import (
 	"fmt"
+
+	"filmbuild/surfaces/planar"
 )
 
 // Hole is an opening in a panel: round, rectangular, or of any straight-sided
@@ -19,13 +21,13 @@ type Hole struct {
 }
 
 // figure is the hole's exact form, for a hole that check passed.
-func (h Hole) figure() figure {
+func (h Hole) figure() planar.Outline {
 	x, y := or(h.XM, 0), or(h.YM, 0)
 	switch {
 	case h.DiameterM != nil:
-		return circle(x, y, *h.DiameterM/2)
+		return planar.Circle(planar.Point{X: x, Y: y}, *h.DiameterM/2)
 	case len(h.Outline) > 0:
-		return figure{core: corners(h.Outline)}
+		return straight(corners(h.Outline))
 	}
 	return roundedRectangle(x, y, or(h.WidthM, 0), or(h.HeightM, 0), or(h.CornerRadiusM, 0))
 }

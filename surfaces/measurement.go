@@ -13,6 +13,7 @@ type Measurement struct {
 	Method          string             `json:"method"`           // how the area was found, in words
 	AccuracyPercent float64            `json:"accuracy_percent"` // half width of the likely error; see Ways
 	Working         []quantity.Working `json:"working"`
+	Warnings        []string           `json:"warnings,omitempty"` // what should be looked at before the figures are used
 }
 
 // Face is one side of a shape. A face that the shape does not have (the end of

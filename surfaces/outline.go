@@ -15,7 +15,7 @@ const (
 
 // corners drops a last corner that repeats the first: an outline may be closed
 // by hand.
-func corners(outline [][2]float64) polygon {
+func corners(outline [][2]float64) line {
 	last := len(outline) - 1
 	if last > 2 && math.Hypot(outline[0][0]-outline[last][0], outline[0][1]-outline[last][1]) <= touch {
 		outline = outline[:last]

@@ -3,6 +3,9 @@ package surfaces
 import (
 	"fmt"
 	"strconv"
+	"strings"
+
+	"filmbuild/surfaces/planar"
 )
 
 // Panel is a flat sheet: a rectangle, or any outline with straight sides, with
@@ -12,7 +15,7 @@ type Panel struct {
 	HeightM       *float64     `json:"height_m,omitempty" limit:"[0.001,500]" doc:"bottom to top; or give outline"`
 	CornerRadiusM *float64     `json:"corner_radius_m,omitempty" limit:"[0,250]" doc:"of a rectangular panel; 0 (the default) for sharp corners"`
 	Outline       [][2]float64 `json:"outline,omitempty" unit:"m" doc:"a panel with straight sides: corners [x, y] in order, at least three"`
-	Holes         []Hole       `json:"holes,omitempty" doc:"openings cut out; they may not touch each other or the outline"`
+	Holes         []Hole       `json:"holes,omitempty" doc:"openings cut out; those that overlap count as one; none may touch the outline"`
 	Sides         int          `json:"sides" limit:"[1,2]" doc:"faces painted: 1 (the default) or 2"`
 	ThicknessMM   *float64     `json:"thickness_mm,omitempty" limit:"[0.001,1000]" doc:"of the sheet, if its edges and the rims of its holes are painted too"`
 }
@@ -21,7 +24,7 @@ type Panel struct {
 func (*Panel) Kind() string { return "panel" }
 
 // Check implements Shape. Crossing outlines, holes that reach the outline and
-// holes that meet each other are refused.
+// holes that together cut a piece free are refused.
 func (s *Panel) Check(report func(pointer, code, detail string)) {
 	clean := inRange(s, report)
 	if !s.checkForm(report) {
@@ -60,28 +63,61 @@ func (s *Panel) checkForm(report reporter) bool {
 	return clean
 }
 
-// checkHoles reports holes that reach the outline and pairs that meet.
+// checkHoles reports holes that reach the outline, and holes that together cut
+// a piece out.
 func (s *Panel) checkHoles(report reporter) {
-	panel := s.figure()
-	holes := make([]figure, len(s.Holes))
-	for i, h := range s.Holes {
-		at := "/holes/" + strconv.Itoa(i)
-		holes[i] = h.figure()
-		if !holes[i].within(panel) {
-			report(at, "outside", fmt.Sprintf(
+	panel, holes := s.figure(), s.cutouts()
+	for i, h := range holes {
+		t, err := compare(panel, h)
+		if err != nil || t.over {
+			report("/holes/"+strconv.Itoa(i), "outside", fmt.Sprintf(
 				"hole %d reaches the panel's outline or lies beyond it; move it, or cut it into the outline", i))
 		}
-		for j := range i {
-			if holes[i].meets(holes[j]) {
-				report(at, "overlap", fmt.Sprintf("hole %d and hole %d overlap or touch; move one, or give both as one outline", j, i))
-			}
+	}
+	groups, err := together(holes)
+	if err != nil {
+		report("/holes", "out_of_range", err.Error())
+	}
+	for _, g := range groups {
+		if len(g) < 2 {
+			continue
+		}
+		if free, err := cutsFree(chosen(holes, g)); err != nil || free {
+			report("/holes/"+strconv.Itoa(g[0]), "inconsistent", fmt.Sprintf(
+				"%s meet and cut a piece of the panel free, which falls out; give them as one hole", holeNames(g)))
 		}
 	}
 }
 
-func (s *Panel) figure() figure {
+// cutouts are the holes' exact forms.
+func (s *Panel) cutouts() []planar.Outline {
+	holes := make([]planar.Outline, len(s.Holes))
+	for i, h := range s.Holes {
+		holes[i] = h.figure()
+	}
+	return holes
+}
+
+// chosen are some of the figures as one region: their union.
+func chosen(figures []planar.Outline, numbers []int) planar.Region {
+	var some planar.Region
+	for _, i := range numbers {
+		some = append(some, figures[i])
+	}
+	return some
+}
+
+func holeNames(numbers []int) string {
+	names := make([]string, len(numbers))
+	for k, i := range numbers {
+		names[k] = "hole " + strconv.Itoa(i)
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
+
+func (s *Panel) figure() planar.Outline {
 	if len(s.Outline) > 0 {
-		return figure{core: corners(s.Outline)}
+		return straight(corners(s.Outline))
 	}
 	w, h := or(s.WidthM, 0), or(s.HeightM, 0)
 	return roundedRectangle(w/2, h/2, w, h, or(s.CornerRadiusM, 0))
@@ -91,12 +127,9 @@ func (s *Panel) figure() figure {
 // painted, and edges (outline and rims of holes) when the thickness is given.
 // Where there is no face edges, front meets back, or Open on a one-sided panel.
 func (s *Panel) Measure() Measurement {
-	gross, line := s.figure().area(), s.figure().perimeter()
-	cut, rims := 0.0, 0.0
-	for _, h := range s.Holes {
-		f := h.figure()
-		cut, rims = cut+f.area(), rims+f.perimeter()
-	}
+	holes := s.cutouts()
+	gross, line := extent(planar.Region{s.figure()})
+	cut, rims := extent(holes)
 	m := Measurement{Method: "flat panel from its dimensions, holes cut out", AccuracyPercent: accuracy(wayTaped)}
 	terms := map[string]float64{"A": gross, "H": cut}
 	m.face("front", gross-cut, "A−H", terms, "identity")
@@ -114,5 +147,26 @@ func (s *Panel) Measure() Measurement {
 		m.edge("edges", behind, line+rims)
 	}
 	m.note("outline_and_rims_m", line+rims, "m", "P+R", map[string]float64{"P": line, "R": rims}, "identity")
+	m.noteUnited(holes, cut)
 	return m
+}
+
+// noteUnited says which holes overlap or touch, and what they come to as one.
+func (m *Measurement) noteUnited(holes []planar.Outline, cut float64) {
+	groups, err := together(holes)
+	if err != nil || len(groups) == len(holes) {
+		return // nothing to unite; a panel that Check passed makes no error
+	}
+	apart := 0.0
+	for _, h := range holes {
+		area, _ := extent(planar.Region{h})
+		apart += area
+	}
+	m.note("holes_united_m2", cut, "m²", "A−O, O = area that holes share, counted once",
+		map[string]float64{"A": apart, "O": apart - cut}, "identity (union of the holes)")
+	for _, g := range groups {
+		if len(g) > 1 {
+			m.Warnings = append(m.Warnings, holeNames(g)+" overlap or touch: they are cut out as one, and its rim is the only edge there")
+		}
+	}
 }

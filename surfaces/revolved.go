@@ -34,7 +34,7 @@ func (s *Revolved) Check(report func(pointer, code, detail string)) {
 	if !clean {
 		return
 	}
-	if i, j, found := polygon(s.Profile).crossing(false); found {
+	if i, j, found := line(s.Profile).crossing(false); found {
 		report("/profile", "self_crossing", crossingDetail(i, j))
 	}
 	if s.area() == 0 {
