@@ -23,13 +23,14 @@ function labelled(at, input, { label, unit, hint, wide }) {
 
 /**
  * numberField takes a number, bare or with a unit of its own. options: label,
- * name (for label and unit), hint, limits, empty (shown while nothing is given).
+ * name (for label and unit), plain (no unit), hint, limits, empty (shown while
+ * nothing is given).
  */
 export function numberField(c, at, options) {
   const { name } = options;
   const value = c.job.value(at);
   if (isRange(value)) return rangeField(c, at, options);
-  const suffix = suffixOf(name);
+  const suffix = options.plain ? "" : suffixOf(name);
   const hint = [options.hint, limitsText(options.limits, c.system)].filter(Boolean).join(" · ");
   const input = h("input", {
     type: "text", autocomplete: "off", spellcheck: "false", placeholder: options.empty, value: fieldText(value, suffix, c.system),

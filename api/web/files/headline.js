@@ -9,7 +9,7 @@ function parts(estimate, system) {
   const [litres, litresUnit] = cup(totals.litres, system).split(/ (.*)/);
   return [
     { what: "Area", value: figure(area, 4), unit: areaUnit },
-    { what: "Liquids used", value: litres, unit: litresUnit },
+    { what: "Liquids", value: litres, unit: litresUnit },
     { what: "Work", value: figure(totals.hours), unit: "h" },
     { what: "Total", value: money(budget.total), unit: currency, total: true },
   ];

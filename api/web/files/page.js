@@ -77,6 +77,7 @@ function follow(show, showFaults) {
   const draw = () => {
     if (!estimator.latest) return;
     show(estimator.latest.estimate, units.system);
+    performance.mark("first estimate shown");
     $("job-name").textContent = estimator.latest.estimate.job;
     $("glance").textContent = glance(estimator.latest.estimate, units.system);
   };

@@ -35,7 +35,7 @@ function one(c, shapeAt, kind, field, example, isList) {
   if (words) return choiceField(c, at, { label: label(field.name), hint: field.doc, empty: "default", values: named(words) });
   if (sample !== null && typeof sample === "object" && !("likely" in sample)) return groupField(c, at, kind, field, sample, object(example[field.name]));
   if (typeof sample === "string" && !field.unit && !field.limits) return textField(c, at, { label: label(field.name), hint: field.doc });
-  return numberField(c, at, { name: field.name, hint: field.doc, limits: field.limits });
+  return numberField(c, at, { name: field.name, plain: Boolean(field.limits && !field.unit), hint: field.doc, limits: field.limits });
 }
 
 function named(words) {

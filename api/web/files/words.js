@@ -3,7 +3,7 @@ import { suffixOf } from "./units.js";
 
 const own = new Map(Object.entries({
   a_m: "Semi-axis a", b_m: "Semi-axis b", c_m: "Semi-axis c",
-  sweep_le_deg: "Sweep of the leading edge", sides: "Sides painted", ends: "Ends painted",
+  sweep_le_deg: "Sweep of the leading edge", haack_c: "Haack C",
   x_m: "Across, x", y_m: "Up, y", z_m: "Height of centre", skin_mm: "Skin thickness",
   existing_film_um: "Paint on it now", existing_film_density_kg_l: "Density of that paint",
   extra_area_percent: "Extra area", dry_film_um: "Dry film, each coat", dry_film_kg: "Dry film",
@@ -11,9 +11,11 @@ const own = new Map(Object.entries({
   loss_percent: "Mixed but never sprayed", rate_m2_h: "Area done in an hour", i: "I-section",
 }));
 
+const ofFields = { sides: "Sides painted", ends: "Ends painted" };
+
 /** label makes a label of a wire name: "root_chord_m" -> "Root chord". */
 export function label(name) {
-  if (own.has(name)) return own.get(name);
+  if (own.has(name) || ofFields[name]) return own.get(name) ?? ofFields[name];
   const suffix = suffixOf(name);
   return sentence(suffix ? name.slice(0, -suffix.length - 1) : name.replace(/_ratio$/, ""));
 }
