@@ -63,7 +63,7 @@ function fields(state, schema, example, key) {
     (required.has(name) || example[name] !== undefined ? first : others).push(element);
   }
   return [h("div", { class: "asked" }, first),
-    others.length > 0 ? h("details", {}, h("summary", {}, `${others.length} more fields`), h("div", { class: "asked" }, others)) : null];
+    others.length > 0 ? h("details", {}, h("summary", {}, others.length === 1 ? "1 more field" : `${others.length} more fields`), h("div", { class: "asked" }, others)) : null];
 }
 
 function input(schema, shown, required) {
