@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"filmbuild/estimate"
 )
@@ -92,10 +93,11 @@ func number(value float64) string { return strconv.FormatFloat(value, 'f', -1, 6
 
 // text makes a cell harmless that a spreadsheet would take for a formula.
 //
-// Source: OWASP, CSV injection: cells that start with = + - @ TAB CR; spaces
-// before them are passed over by some programs.
+// Source: OWASP, CSV injection: cells that start with = + - @ TAB CR, some
+// programs also with the full-width forms; spaces before them are passed over.
 func text(cell string) string {
-	if trimmed := strings.TrimLeft(cell, " \u00a0\n"); trimmed != "" && strings.ContainsRune("=+-@\t\r", rune(trimmed[0])) {
+	trimmed := strings.TrimLeft(cell, " \u00a0\n")
+	if first, _ := utf8.DecodeRuneInString(trimmed); trimmed != "" && strings.ContainsRune("=+-@\t\r＝＋－＠", first) {
 		return "'" + cell
 	}
 	return cell

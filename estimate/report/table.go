@@ -3,6 +3,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"sort"
 	"strings"
@@ -55,10 +56,14 @@ func (t *table) unit(suffix string) string {
 }
 
 // fixed prints a number with a fixed count of decimals, and nothing for zero:
-// an empty cell says more than a column of zeros.
+// an empty cell says more than a column of zeros. From 100,000 up there is no
+// room for decimals, and nobody needs them.
 func fixed(value float64, decimals int) string {
-	if value == 0 {
+	switch {
+	case value == 0:
 		return "·"
+	case value >= 100_000:
+		decimals = 0
 	}
 	return fmt.Sprintf("%.*f", decimals, value)
 }
@@ -139,7 +144,7 @@ func (t *table) order() {
 		}
 		for k, pack := range packs {
 			if k == 0 {
-				g.row(line.Name, t.measured(line.Needed, line.Unit), pack, t.measured(line.LeftOver, line.Unit), line.Cost.String())
+				g.row(cmp.Or(line.Name, line.Product), t.measured(line.Needed, line.Unit), pack, t.measured(line.LeftOver, line.Unit), line.Cost.String())
 			} else {
 				g.row("", "", pack, "", "")
 			}
@@ -257,7 +262,7 @@ func (t *table) working() {
 	t.section("WORKING (SI)")
 	for i := range t.e.Areas {
 		a := &t.e.Areas[i]
-		t.out.WriteString(a.Component + ", one part: " + a.Method + "\n")
+		paragraph(&t.out, "", a.Component+", one part: "+a.Method)
 		t.lines(a.Working)
 	}
 	for i := range t.e.Steps {
