@@ -1,0 +1,167 @@
+package main
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmbuild/estimate"
+	"filmbuild/estimate/example"
+)
+
+const goodJob = `{"name": "One panel", "currency": "USD", "components": [{"id": "panel", "shape": {"kind": "panel", "width_m": 1.2, "height_m": 0.8}}],
+	"steps": [{"id": "prime", "operation": "coat", "on": ["panel"], "product": "epoxy-primer", "method": "brush"}]}`
+
+const badJob = `{"name": "", "currency": "USD", "colour": "red", "components": [{"id": "panel", "shape": {"kind": "panel", "width_m": "35 psi", "height_m": 0.8}}],
+	"steps": [{"id": "prime", "operation": "coat", "on": ["tail"], "product": "nothing", "method": "brush"}]}`
+
+// call runs a command line and returns its exit code and what it wrote.
+func call(stdin string, args ...string) (code int, out, err string) {
+	var stdout, stderr bytes.Buffer
+	code = run(args, streams{in: strings.NewReader(stdin), out: &stdout, err: &stderr})
+	return code, stdout.String(), stderr.String()
+}
+
+func fileOf(t *testing.T, text string) string {
+	t.Helper()
+	name := filepath.Join(t.TempDir(), "job.json")
+	require.NoError(t, os.WriteFile(name, []byte(text), 0o600))
+	return name
+}
+
+func TestEstimateWithoutAFileWorksTheExampleOut(t *testing.T) {
+	code, out, err := call("", "estimate")
+	assert.Equal(t, done, code)
+	assert.Empty(t, err)
+	one, fault := example.Find(example.Default)
+	require.NoError(t, fault)
+	var job struct {
+		Name string `json:"name"`
+	}
+	require.NoError(t, json.Unmarshal(one.Job, &job))
+	assert.True(t, strings.HasPrefix(out, job.Name))
+	assert.Contains(t, out, "BUDGET")
+}
+
+func TestEstimateReadsAFileAndStandardInput(t *testing.T) {
+	_, fromFile, _ := call("", "estimate", fileOf(t, goodJob))
+	code, fromInput, err := call(goodJob, "estimate", "-")
+	assert.Equal(t, done, code)
+	assert.Empty(t, err)
+	assert.Equal(t, fromFile, fromInput)
+	assert.Contains(t, fromInput, "One panel")
+}
+
+func TestEveryExampleCanBeAskedFor(t *testing.T) {
+	all, err := example.All()
+	require.NoError(t, err)
+	for _, one := range all {
+		code, out, said := call("", "estimate", "-example", one.ID, "-units", "us")
+		assert.Equal(t, done, code, said)
+		assert.Contains(t, out, "ft²")
+	}
+	code, _, said := call("", "estimate", "-example", "nothing")
+	assert.Equal(t, lineFault, code)
+	assert.Contains(t, said, "nothing")
+}
+
+// The three formats say the same: the JSON is the estimate, the CSV its steps.
+func TestFormats(t *testing.T) {
+	file := fileOf(t, goodJob)
+	code, text, _ := call("", "estimate", "-format", "json", file)
+	require.Equal(t, done, code)
+	var e estimate.Estimate
+	require.NoError(t, json.Unmarshal([]byte(text), &e))
+	assert.Equal(t, "One panel", e.Job)
+	assert.InEpsilon(t, 0.96, e.Totals.AreaM2, 1e-12)
+	for _, table := range []string{"steps", "order", "areas", "budget"} {
+		code, text, _ = call("", "estimate", "-format", "csv", "-table", table, file)
+		require.Equal(t, done, code)
+		rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
+		require.NoError(t, err)
+		assert.Greater(t, len(rows), 1, table)
+	}
+}
+
+// A job at fault is exit code 1, its faults are told one to a line, and no figure
+// is given.
+func TestAJobAtFault(t *testing.T) {
+	wanted := []string{"/name", "/colour", "/components/0/shape/width_m", "/steps/0/on/0", "/steps/0/product"}
+	code, out, err := call("", "check", fileOf(t, badJob))
+	assert.Equal(t, jobFault, code)
+	assert.Empty(t, err)
+	lines := strings.Split(strings.TrimSpace(out), "\n")
+	assert.Len(t, lines, len(wanted), "each fault once, on a line of its own")
+	for _, pointer := range wanted {
+		assert.Contains(t, out, pointer+": ")
+	}
+
+	code, out, err = call(badJob, "estimate", "-")
+	assert.Equal(t, jobFault, code)
+	assert.Empty(t, out)
+	for _, pointer := range wanted {
+		assert.Contains(t, err, pointer+": ")
+	}
+
+	code, out, _ = call(`{"name": `, "check", "-")
+	assert.Equal(t, jobFault, code)
+	assert.Contains(t, out, "JSON")
+
+	code, out, _ = call(`{}`, "check", "-")
+	assert.Equal(t, jobFault, code)
+	assert.Contains(t, out, "the job: the job is empty")
+}
+
+func TestCheckOfASoundJob(t *testing.T) {
+	code, out, err := call(goodJob, "check", "-")
+	assert.Equal(t, done, code)
+	assert.Equal(t, "no faults\n", out)
+	assert.Empty(t, err)
+}
+
+// A command line at fault is exit code 2, told on standard error with what to do.
+func TestACommandLineAtFault(t *testing.T) {
+	file := fileOf(t, goodJob)
+	for name, args := range map[string][]string{
+		"unknown command":    {"paint"},
+		"unknown flag":       {"estimate", "-colour"},
+		"unknown format":     {"estimate", "-format", "docx", file},
+		"unknown table":      {"estimate", "-format", "csv", "-table", "secrets", file},
+		"unknown units":      {"estimate", "-units", "cubits", file},
+		"no such file":       {"estimate", filepath.Join(t.TempDir(), "missing.json")},
+		"one word too many":  {"estimate", file, file},
+		"check without file": {"check"},
+		"check of no file":   {"check", filepath.Join(t.TempDir(), "missing.json")},
+		"version of a thing": {"version", "please"},
+		"address that is no": {"serve", "-addr", "nowhere:::"},
+		"flag of no command": {"-colour"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			code, out, err := call("", args...)
+			assert.Equal(t, lineFault, code)
+			assert.Empty(t, out)
+			assert.NotEmpty(t, err)
+		})
+	}
+}
+
+func TestHelpAndVersion(t *testing.T) {
+	for _, args := range [][]string{{"help"}, {"-h"}, {"--help"}} {
+		code, out, _ := call("", args...)
+		assert.Equal(t, done, code)
+		assert.Contains(t, out, "filmbuild estimate")
+	}
+	code, _, err := call("", "estimate", "-h")
+	assert.Equal(t, done, code)
+	assert.Contains(t, err, "filmbuild estimate")
+	code, out, _ := call("", "version")
+	assert.Equal(t, done, code)
+	assert.Contains(t, out, estimate.EngineVersion)
+}
