@@ -20,7 +20,8 @@ const (
 	MostComponents = 2000
 	MostOpenings   = 200
 	MostSteps      = 500
-	MostListed     = 2000 // regions, markings, items, products, test patches
+	MostListed     = 2000    // regions, markings, items, products, test patches
+	MostChosen     = 200_000 // faces that regions, markings and steps choose, each time counted
 )
 
 // Substrates are what may lie under the paint.
@@ -36,6 +37,7 @@ type checker struct {
 	faults    *fault.List
 	ids       map[string]string // id of a component or region -> where it stands
 	surfaces  []surface
+	picked    int // faces chosen so far, for MostChosen
 	currency  money.Currency
 
 	componentAt, regionAt map[string]int // id -> index, the first of that id

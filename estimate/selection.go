@@ -41,6 +41,9 @@ type chooser struct {
 func (c *checker) choose(names []string, at string) (selection, bool) {
 	ch := chooser{c: c, at: at, taken: map[[2]int]float64{}, whole: map[int][]string{}}
 	good := true
+	if c.picked > MostChosen {
+		return selection{}, false // noted where it went beyond
+	}
 	if len(names) == 0 {
 		c.faults.Add(at, "required", "nothing is chosen; name components, component/face or regions")
 		return selection{}, false
@@ -108,6 +111,10 @@ func (c *checker) known() string {
 
 // add takes patches into the selection unless they were taken before.
 func (ch *chooser) add(patches []patch, name, at string) bool {
+	if ch.c.picked += len(patches); ch.c.picked > MostChosen {
+		ch.c.faults.Addf(at, "too_many", "the regions, markings and steps of this job choose more than %d faces in all; use count for parts that are alike, or split the job", MostChosen)
+		return false
+	}
 	for _, p := range patches {
 		f := &ch.c.surfaces[p.surface].faces[p.face]
 		key := [2]int{p.surface, p.face}

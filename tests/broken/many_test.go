@@ -46,6 +46,18 @@ func TestEveryListHasItsLimit(t *testing.T) {
 	}
 }
 
+// A small document may not ask for an answer without end: five hundred steps on a
+// region of two thousand boxes.
+func TestMoreFacesThanAJobMayChoose(t *testing.T) {
+	ids := parts(2000, `"c%d"`)
+	problem := send(t, api.Handler(load(t)), []byte(head+`"components": [`+parts(2000, `{"id": "c%d", "shape": {"kind": "box", "length_m": 1, "width_m": 1, "height_m": 1}}`)+`],
+		"regions": [{"id": "all", "of": [`+ids+`]}], "steps": [`+parts(500, `{"id": "s%d", "operation": "wash", "on": ["all"], "product": "detergent"}`)+`]}`))
+	assert.Equal(t, http.StatusUnprocessableEntity, problem.Status)
+	assert.Len(t, problem.Errors, 1)
+	assert.Equal(t, "too_many", problem.Errors[0].Code)
+	assert.Contains(t, problem.Detail, "200000 faces")
+}
+
 // A body beyond the limit is refused before it is read to its end.
 func TestABodyBeyondTheLimit(t *testing.T) {
 	problem := send(t, api.Handler(load(t)), []byte(head+`"note": "`+strings.Repeat("a", 2<<20)+`"}`))
