@@ -62,6 +62,9 @@ func (r *run) areas() {
 	for i := range r.surfaces {
 		s := &r.surfaces[i]
 		r.estimate.Areas[i] = s.area()
+		for _, w := range s.one.Warnings {
+			r.warn("%s: %s", s.component.ID, w)
+		}
 		if s.component.ExtraAreaPercent > 0 {
 			r.assumed.add("", "area added to "+s.component.ID+" for laps, rivets and gaps", s.component.ExtraAreaPercent, "%", "the job")
 		}

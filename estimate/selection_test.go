@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 )
 
 // A box of 2 m by 1 m by 0.5 m: the edges between what is chosen and what is not
@@ -72,4 +73,13 @@ func TestAnOpeningOfTheOnlyFace(t *testing.T) {
 	e := work(t, doc{"components": []doc{part}})
 	assert.InEpsilon(t, 2.0, e.Totals.AreaM2, 1e-12)
 	assert.InEpsilon(t, 11.0, e.Areas[0].EdgeM, 1e-12)
+}
+
+// What a shape's measurement warns of is told with the job's warnings.
+func TestWarningsOfAShapeAreTold(t *testing.T) {
+	e := work(t, doc{"components": []doc{{"id": "lid", "shape": doc{"kind": "panel", "width_m": 1, "height_m": 1,
+		"holes": []doc{{"diameter_m": 0.2, "x_m": 0.4, "y_m": 0.5}, {"diameter_m": 0.2, "x_m": 0.5, "y_m": 0.5}}}}}})
+	require.Len(t, e.Warnings, 1)
+	assert.Contains(t, e.Warnings[0], "lid: ")
+	assert.Contains(t, e.Warnings[0], "overlap")
 }
