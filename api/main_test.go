@@ -7,6 +7,7 @@ import (
 	"net/http/httptest"
 	"os"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -23,6 +24,9 @@ func TestMain(m *testing.M) {
 	os.Exit(m.Run())
 }
 
+// described is the description, read once: it does not change.
+var described = sync.OnceValues(func() (*conform.Description, error) { return conform.Read(openapi.Document()) })
+
 // service is a server whose every answer is held against its description.
 type service struct {
 	t           testing.TB
@@ -34,7 +38,7 @@ func newService(t testing.TB) service {
 	t.Helper()
 	catalogue, err := products.Load()
 	require.NoError(t, err)
-	description, err := conform.Read(openapi.Document())
+	description, err := described()
 	require.NoError(t, err)
 	return service{t, Handler(catalogue), description}
 }
