@@ -68,26 +68,37 @@ func Arrange(layers []Layer) (*Arrangement, error) {
 	return a, nil
 }
 
+// What has moved by less than clean cannot have changed sides with anything a
+// tolerance away. mostRounds is a bound that no figure tried has come near.
+const (
+	clean      = tolerance / 100
+	mostRounds = 20
+)
+
 // add cuts the edges of one cluster and keeps the pieces between unlike
-// colours.
+// colours. Where edges pass each other at about the tolerance, joining their
+// vertices bends them; the bent pieces are then cut in their turn, until none
+// moves, so that the sides of a piece are asked of what the piece has become.
 func (a *Arrangement) add(edges []edge, colourOf []int) {
-	vertices := verticesOf(edges)
-	pieces := piecesOf(edges, vertices)
+	c := cutUp(edges, true)
+	for round := 1; c.moved > clean && round < mostRounds; round++ {
+		edges = c.snapped(edges)
+		c = cutUp(edges, false)
+	}
 	w := newWinder(edges, len(colourOf))
-	for len(pieces) > 0 {
-		n := nextBundle(pieces)
-		w.sides(pieces[:n])
+	for bundle := range c.bundles {
+		w.sides(bundle)
 		left, right := top(w.left, colourOf), top(w.right, colourOf)
-		if left != right {
-			p := pieces[0]
-			e := &edges[p.edge]
-			b := border{from: vertices[p.low].at, to: vertices[p.high].at, radius: e.radius, turn: e.turn, left: left, right: right}
-			if !p.forward {
-				b.turn = -b.turn
-			}
-			a.borders = append(a.borders, b)
+		if left == right {
+			continue
 		}
-		pieces = pieces[n:]
+		p := bundle[0]
+		e := &edges[p.edge]
+		b := border{from: c.vertices[p.low].at, to: c.vertices[p.high].at, radius: e.radius, turn: e.turn, left: left, right: right}
+		if !p.forward {
+			b.turn = -b.turn
+		}
+		a.borders = append(a.borders, b)
 	}
 }
 

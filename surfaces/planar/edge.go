@@ -114,18 +114,19 @@ func (e edge) extreme(k int) Point {
 
 // near reports whether p lies within d of the edge.
 func (e *edge) near(p Point, d float64) bool {
-	if !e.box.holds(p, d) {
-		return false
-	}
+	return e.box.holds(p, d) && e.off(p) <= d
+}
+
+// off is the distance of a point beside the edge from its line or circle.
+func (e *edge) off(p Point) float64 {
 	if e.radius > 0 {
-		return math.Abs(p.minus(e.centre).length()-e.radius) <= d
+		return math.Abs(p.minus(e.centre).length() - e.radius)
 	}
-	along := e.to.minus(e.from)
-	length := along.length()
-	if length <= d {
-		return true
+	along, out := e.to.minus(e.from), p.minus(e.from)
+	if length := along.length(); length > tolerance {
+		return math.Abs(along.cross(out)) / length
 	}
-	return math.Abs(along.cross(p.minus(e.from))) <= d*length
+	return out.length()
 }
 
 // middle is the point of the edge halfway between two of its points.
@@ -136,4 +137,25 @@ func (e *edge) middle(p, q Point) Point {
 	}
 	out := half.minus(e.centre) // never zero: the edge spans a quadrant at most
 	return e.centre.plus(out.times(e.radius / out.length()))
+}
+
+// between is the edge from p to q along e, both at most some tolerances off it.
+// The circle of an arc is found anew, so that p and q lie on it.
+func (e *edge) between(p, q Point) edge {
+	part := *e
+	part.from, part.to = p, q
+	if chord := q.minus(p); e.radius > 0 && (p != e.from || q != e.to) {
+		half := math.Asin(min(1, chord.length()/(2*e.radius)))
+		part.centre = p.plus(q).times(0.5).plus(chord.left().times(e.turn * 0.5 / math.Tan(half)))
+		part.radius = p.minus(part.centre).length()
+	}
+	return part.boxed()
+}
+
+// reversed is the edge run the other way.
+func (e edge) reversed() edge {
+	e.from, e.to = e.to, e.from
+	e.cutFrom, e.cutTo = e.cutTo, e.cutFrom
+	e.turn = -e.turn
+	return e
 }

@@ -20,14 +20,22 @@ func meet(e, f *edge, out []Point) []Point {
 func meetLines(e, f *edge, out []Point) []Point {
 	along, across := e.to.minus(e.from), f.to.minus(f.from)
 	a, b := along.cross(f.from.minus(e.from)), along.cross(f.to.minus(e.from))
-	if a > 0 == (b > 0) || a == 0 || b == 0 {
-		return out
-	}
 	c, d := across.cross(e.from.minus(f.from)), across.cross(e.to.minus(f.from))
-	if c > 0 == (d > 0) || c == 0 || d == 0 {
+	if !apart(a, b, along) || !apart(c, d, across) {
 		return out
 	}
 	return append(out, e.from.plus(along.times(c/(c-d))))
+}
+
+// apart reports whether two points lie on opposite sides of a line, given their
+// distances times the length of along. Points that both lie on the line to the
+// tolerance do not count: where one line runs along another, rounding would
+// put the crossing anywhere.
+func apart(a, b float64, along Point) bool {
+	if a > 0 == (b > 0) || a == 0 || b == 0 {
+		return false
+	}
+	return max(math.Abs(a), math.Abs(b)) > tolerance*along.length()
 }
 
 func meetLineArc(line, arc *edge, out []Point) []Point {

@@ -187,3 +187,28 @@ func TestRectanglesAgreeWithCells(t *testing.T) {
 		same(t, lengths, got.lengths, 1e-12*n*n)
 	})
 }
+
+// Areas are continuous (identity): shaking every corner by less than d moves no
+// area by more than d times all the edges there are. Shakes around the
+// tolerance turn shared edges and tangents into slivers and near misses.
+func TestSmallShakesChangeLittle(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		layers := gridLayers(t)
+		d := math.Pow(10, rapid.Float64Range(-15, -5).Draw(t, "exponent"))
+		sway := rapid.Float64Range(-1, 1)
+		shaken := make([]Layer, len(layers))
+		for i, l := range layers {
+			shaken[i].Colour = l.Colour
+			for _, o := range l.Outline {
+				moved := make(Outline, len(o))
+				for k, c := range o {
+					moved[k] = Corner{Point{c.At.X + d*sway.Draw(t, "dx"), c.At.Y + d*sway.Draw(t, "dy")}, c.Sweep}
+				}
+				shaken[i].Outline = append(shaken[i].Outline, moved)
+			}
+		}
+		here, there := summed(arranged(t, layers...)), summed(arranged(t, shaken...))
+		const edges = 1000 // a dozen outlines on a grid of 6, the greatest arcs counted several times
+		same(t, here.areas, there.areas, edges*(d+tolerance*8))
+	})
+}

@@ -12,99 +12,115 @@ type vertex struct {
 	rank rank
 }
 
-// rank says how a vertex came about. Of several in one place the greatest
-// stands for all.
+// rank says how a vertex came about. Of several in one place the least stands
+// for all.
 type rank int
 
 const (
-	cut      rank = iota // where an arc was cut at an extreme: no feature of the figure
+	corner   rank = iota // given by the caller, hence the best known
 	crossing             // computed
-	corner               // given by the caller, hence the best known
+	cut                  // where an arc was cut at an extreme: no feature of the figure
 )
 
-// verticesOf returns the distinct vertices of the edges, ordered by x. Those
-// nearer to each other than the tolerance are one. It may shift the cuts of
-// the edges.
-func verticesOf(edges []edge) []vertex {
-	all := make([]vertex, 0, 4*len(edges))
+// mark is a point that asks for a vertex: the end of an edge, or where two
+// edges meet.
+type mark struct {
+	vertex
+	edges  [2]int // an end has no second edge but one of the two below
+	number int    // of the vertex that stands for it
+}
+
+const (
+	beginning = -1
+	ending    = -2
+)
+
+// tie says that an edge passes through a vertex, and whether it begins or ends
+// there.
+type tie struct {
+	edge, vertex     int
+	begins, finishes bool
+}
+
+// joining is the distance under which two points are one vertex, reach that
+// under which a vertex lies on an edge that passes it. A reach of half the
+// distance between vertices leaves no room to go round in circles: a piece
+// that is cut comes out shorter each time.
+const (
+	joining = 2 * tolerance
+	reach   = tolerance
+)
+
+// endsOf appends the ends of the edges that are cuts, or those that are not.
+func endsOf(edges []edge, cuts bool, out []mark) []mark {
+	as := corner
+	if cuts {
+		as = cut
+	}
 	for i := range edges {
 		e := &edges[i]
-		if !e.cutFrom {
-			all = append(all, vertex{e.from, corner})
+		if e.cutFrom == cuts {
+			out = append(out, mark{vertex: vertex{e.from, as}, edges: [2]int{i, beginning}})
 		}
-		if !e.cutTo {
-			all = append(all, vertex{e.to, corner})
+		if e.cutTo == cuts {
+			out = append(out, mark{vertex: vertex{e.to, as}, edges: [2]int{i, ending}})
 		}
 	}
+	return out
+}
+
+// verticesOf returns the distinct vertices of the edges, ordered by x; which
+// edges they were found on, ordered by edge; and how far a point was moved at
+// most to become one with another. Of edges fresh from outlines it may shift
+// the cuts.
+func verticesOf(edges []edge, fresh bool) (vertices []vertex, ties []tie, moved float64) {
+	marks := endsOf(edges, false, make([]mark, 0, 4*len(edges)))
 	var found []Point
 	eachMeeting(edges, func(i, j int) {
 		found = meet(&edges[i], &edges[j], found[:0])
 		for _, p := range found {
-			all = append(all, vertex{p, crossing})
+			marks = append(marks, mark{vertex: vertex{p, crossing}, edges: [2]int{i, j}})
 		}
 	})
-	vertices := distinct(all)
-	return distinct(append(vertices, snapCuts(edges, vertices)...))
+	if fresh {
+		snapCuts(edges, marks)
+	}
+	marks = endsOf(edges, true, marks)
+	vertices, moved = distinct(marks)
+	ties = make([]tie, 0, len(marks)+len(marks)/2)
+	for _, m := range marks {
+		ties = append(ties, tie{m.edges[0], m.number, m.edges[1] == beginning, m.edges[1] == ending})
+		if m.edges[1] >= 0 {
+			ties = append(ties, tie{edge: m.edges[1], vertex: m.number})
+		}
+	}
+	slices.SortFunc(ties, func(a, b tie) int { return cmp.Or(cmp.Compare(a.edge, b.edge), cmp.Compare(a.vertex, b.vertex)) })
+	return vertices, ties, moved
 }
 
-// snapCuts moves the cuts of arcs onto vertices of the same arc so near that
-// the arc's rise in between is lost in the tolerance, and returns the other
-// cuts. A short piece left there would hug the tangent at the vertex, and
-// rounding would decide on which side of it the piece lies.
-func snapCuts(edges []edge, vertices []vertex) []vertex {
-	var cuts []vertex
+// snapCuts moves the cuts of arcs onto marks of the same arc so near that the
+// arc's rise in between is lost in the tolerance. A short piece left there
+// would hug the tangent at the mark, and rounding would decide on which side of
+// it the piece lies.
+func snapCuts(edges []edge, marks []mark) {
+	slices.SortFunc(marks, func(a, b mark) int { return byPlace(a.vertex, b.vertex) })
 	for i := range edges {
 		if !edges[i].cutTo {
 			continue
 		}
 		e, f := &edges[i], &edges[i+1] // an arc's edges follow each other
-		at, snapped := e.to, false
-		nearest := max(math.Sqrt(e.radius*tolerance), 2*tolerance)
-		for _, v := range vertices[firstFrom(vertices, at.X-nearest):] {
-			if v.at.X > at.X+nearest {
+		at, to, nearest := e.to, e.to, max(math.Sqrt(e.radius*tolerance), 2*tolerance)
+		first, _ := slices.BinarySearchFunc(marks, at.X-nearest, func(m mark, x float64) int { return cmp.Compare(m.at.X, x) })
+		for _, m := range marks[first:] {
+			if m.at.X > at.X+nearest {
 				break
 			}
-			if d := v.at.minus(at).length(); d <= nearest && (e.near(v.at, 2*tolerance) || f.near(v.at, 2*tolerance)) {
-				e.to, nearest, snapped = v.at, d, true
+			if d := m.at.minus(at).length(); d <= nearest && (e.near(m.at, reach) || f.near(m.at, reach)) {
+				to, nearest = m.at, d
 			}
 		}
-		if !snapped {
-			cuts = append(cuts, vertex{at, cut})
-			continue
-		}
-		f.from = e.to
+		e.to, f.from = to, to
 		*e, *f = e.boxed(), f.boxed()
-	}
-	return cuts
-}
-
-// firstFrom returns the index of the first vertex at x or to the right of it.
-func firstFrom(vertices []vertex, x float64) int {
-	first, _ := slices.BinarySearchFunc(vertices, x, func(v vertex, x float64) int { return cmp.Compare(v.at.X, x) })
-	return first
-}
-
-// eachMeeting calls visit for every pair of edges whose boxes come within the
-// tolerance, the lesser index first, by a sweep along x.
-func eachMeeting(edges []edge, visit func(i, j int)) {
-	order := make([]int, len(edges))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortFunc(order, func(i, j int) int {
-		return cmp.Or(cmp.Compare(edges[i].box.Min.X, edges[j].box.Min.X), cmp.Compare(i, j))
-	})
-	for k, i := range order {
-		e := &edges[i]
-		for _, j := range order[k+1:] {
-			f := &edges[j]
-			if f.box.Min.X > e.box.Max.X+tolerance {
-				break
-			}
-			if e.box.meets(f.box, tolerance) {
-				visit(min(i, j), max(i, j))
-			}
-		}
 	}
 }
 
@@ -112,46 +128,54 @@ func byPlace(a, b vertex) int {
 	return cmp.Or(cmp.Compare(a.at.X, b.at.X), cmp.Compare(a.at.Y, b.at.Y))
 }
 
-func distinct(all []vertex) []vertex {
-	slices.SortFunc(all, byPlace)
-	kept := all[:0]
+// distinct joins marks to vertices, the better known first, and numbers each
+// mark by its vertex.
+func distinct(marks []mark) (vertices []vertex, moved float64) {
+	slices.SortFunc(marks, func(a, b mark) int {
+		return cmp.Or(cmp.Compare(a.rank, b.rank), byPlace(a.vertex, b.vertex))
+	})
+	var better, same []int // vertices of the ranks before, and of this one, by x
+	all := make([]vertex, 0, len(marks))
 next:
-	for _, v := range all {
-		for i := len(kept) - 1; i >= 0 && kept[i].at.X >= v.at.X-2*tolerance; i-- {
-			if kept[i].at.within(v.at, tolerance) {
-				if v.rank > kept[i].rank {
-					kept[i] = v
-				}
+	for k := range marks {
+		m := &marks[k]
+		if k > 0 && m.rank != marks[k-1].rank {
+			better, same = mergeByX(all, better, same), same[:0]
+		}
+		first, _ := slices.BinarySearchFunc(better, m.at.X-joining, func(i int, x float64) int { return cmp.Compare(all[i].at.X, x) })
+		for _, i := range better[first:] {
+			if all[i].at.X > m.at.X+joining {
+				break
+			}
+			if all[i].at.within(m.at, joining) {
+				m.number, moved = i, max(moved, all[i].at.minus(m.at).length())
 				continue next
 			}
 		}
-		kept = append(kept, v)
+		for j := len(same) - 1; j >= 0 && all[same[j]].at.X >= m.at.X-joining; j-- {
+			if i := same[j]; all[i].at.within(m.at, joining) {
+				m.number, moved = i, max(moved, all[i].at.minus(m.at).length())
+				continue next
+			}
+		}
+		m.number = len(all)
+		same = append(same, m.number)
+		all = append(all, m.vertex)
 	}
-	slices.SortFunc(kept, byPlace)
-	return kept
+	order := mergeByX(all, better, same)
+	number := make([]int, len(all))
+	for rank, i := range order {
+		vertices = append(vertices, all[i])
+		number[i] = rank
+	}
+	for k := range marks {
+		marks[k].number = number[marks[k].number]
+	}
+	return vertices, moved
 }
 
-// onEdge appends to out the vertices that lie on the edge, from its beginning
-// to its end. A vertex may sit a tolerance from the point it stands for, hence
-// twice the tolerance here.
-//
-// A mere cut belongs only to the arcs that were cut there. Near a tangent it
-// would otherwise tie an arc to a line that it has left already.
-func onEdge(e *edge, vertices []vertex, out []int) []int {
-	const reach = 2 * tolerance
-	for i := firstFrom(vertices, e.box.Min.X-reach); i < len(vertices) && vertices[i].at.X <= e.box.Max.X+reach; i++ {
-		v := &vertices[i]
-		if !e.near(v.at, reach) {
-			continue
-		}
-		if v.rank > cut || v.at.within(e.from, reach) || v.at.within(e.to, reach) {
-			out = append(out, i)
-		}
-	}
-	// Along a line or a quarter arc the way along the chord only rises.
-	along := e.to.minus(e.from)
-	slices.SortFunc(out, func(i, j int) int {
-		return cmp.Or(cmp.Compare(along.dot(vertices[i].at), along.dot(vertices[j].at)), cmp.Compare(i, j))
-	})
-	return out
+func mergeByX(all []vertex, a, b []int) []int {
+	merged := slices.Concat(a, b)
+	slices.SortFunc(merged, func(i, j int) int { return byPlace(all[i], all[j]) })
+	return merged
 }
