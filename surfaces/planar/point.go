@@ -11,7 +11,7 @@
 // choice, areas in its square. A region holds the points with a winding number
 // other than zero (the nonzero rule), so outlines of the same sense unite and
 // an outline of the opposite sense cuts a hole. Points nearer to each other
-// than 1e-10 of the figure's size count as one point, and edges as near as
+// than 2e-10 of half the figure's size count as one, and edges half as near as
 // that as one edge; coordinates must therefore be good to that, which float64
 // gives up to some 10,000 figure sizes away from the origin.
 package planar
