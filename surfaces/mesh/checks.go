@@ -55,7 +55,6 @@ func check(ctx context.Context, s *store, d *direction, metres float64) (*Checks
 	}
 	joined := newUnion(s.facets())
 	lengths := newEdgeLengths(d)
-	curve := newCurve(s)
 	for from := 0; from < len(edges); {
 		to := from + 1
 		for to < len(edges) && edges[to].low == edges[from].low && edges[to].high == edges[from].high {
@@ -65,18 +64,19 @@ func check(ctx context.Context, s *store, d *direction, metres float64) (*Checks
 		for _, e := range group[1:] {
 			joined.join(group[0].facet, e.facet)
 		}
-		c.countEdge(s, group, lengths, curve)
+		c.countEdge(s, group, lengths)
 		from = to
 	}
 	c.BoundaryM *= metres
 	c.Closed = c.BoundaryEdges == 0 && c.NonManifoldEdges == 0 && c.WindingConflicts == 0
 	c.Edges = lengths.list(metres)
-	c.Tessellation = curve.deficitPercent()
+	edges = nil // makes room for the next
+	c.Tessellation = newCurve(s).deficitPercent()
 	c.listComponents(s, joined, metres)
 	return c, ctx.Err()
 }
 
-func (c *Checks) countEdge(s *store, group []edge, lengths *edgeLengths, curve *curve) {
+func (c *Checks) countEdge(s *store, group []edge, lengths *edgeLengths) {
 	length := distance(s.points[group[0].low], s.points[group[0].high])
 	switch len(group) {
 	case 1:
@@ -86,8 +86,6 @@ func (c *Checks) countEdge(s *store, group []edge, lengths *edgeLengths, curve *
 	case 2:
 		if group[0].down == group[1].down {
 			c.WindingConflicts++
-		} else {
-			curve.bend(group[0].facet, group[1].facet)
 		}
 		lengths.between(s.parts[group[0].facet], s.parts[group[1].facet], length)
 	default:

@@ -30,6 +30,7 @@ func (l *lines) next() ([]byte, error) {
 		}
 	}
 	if err != nil && (!errors.Is(err, io.EOF) || len(line) == 0) {
+		l.number-- // the place of the end is the last line there is
 		return nil, err
 	}
 	l.bytes += int64(len(line))

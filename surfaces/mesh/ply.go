@@ -34,12 +34,13 @@ func (r *reading) ply() error {
 	default:
 		p.source = newPLYBinary(r.from, l.bytes, r.contents.Format == FormatPLYBig)
 	}
-	if _, err := r.addSolid("", l.at()); err != nil {
+	header := l.at()
+	if _, err := r.addSolid("", header); err != nil {
 		return err
 	}
 	var last plyElement
 	for _, e := range elements {
-		if err := p.element(e, l.at()); err != nil {
+		if err := p.element(e, header); err != nil {
 			return err
 		}
 		last = e

@@ -31,7 +31,8 @@ type polygon struct {
 //
 // A warped facet has no area of its own, since its surface is not given: the
 // triangles from its first corner are one surface that fits it. Newell's
-// vector is the least any such surface can have.
+// vector is the least any such surface can have. Of an outline that crosses
+// itself, all triangles are added.
 func measurePolygon(corners []Point) polygon {
 	if len(corners) == 3 {
 		n := corners[1].minus(corners[0]).cross(corners[2].minus(corners[0]))
@@ -52,11 +53,22 @@ func measurePolygon(corners []Point) polygon {
 		p.area, p.form = math.Max(f, p.area), formWarped
 	}
 	if turns, inward := outlineTurns(corners, p.vector); turns != 1 || (inward && outlineCrosses(corners, p.vector)) {
-		p.form = formCrossing
+		p.area, p.form = fanArea(corners), formCrossing
 	} else if inward && p.form == formConvex {
 		p.form = formConcave
 	}
 	return p
+}
+
+// fanArea adds the triangles from the first corner without regard to sign: of
+// an outline that crosses itself, the most that can be meant.
+func fanArea(corners []Point) float64 {
+	fan := sum{}
+	for i := 1; i+1 < len(corners); i++ {
+		n := fanTriangle(corners, i)
+		fan.add(math.Sqrt(n.dot(n)) / 2)
+	}
+	return fan.value()
 }
 
 func fanTriangle(corners []Point, i int) Point {
