@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,10 +19,6 @@ const Depth = 24
 
 // Width is how many members one object may have.
 const Width = 200
-
-// usualMembers is about what an object of a job has; room for them is made at
-// once.
-const usualMembers = 8
 
 // SyntaxError says that a text is not a JSON document at all, or one that no
 // job can be: what is wrong, and where.
@@ -40,7 +37,7 @@ func Parse(data []byte, faults *fault.List) (*Node, error) {
 		return nil, &SyntaxError{Code: "syntax", Detail: "the document is empty; send a JSON object"}
 	}
 	p := parser{in: jsontext.NewDecoder(bytes.NewReader(data), jsontext.AllowDuplicateNames(true)), faults: faults}
-	root, err := p.value("", 0)
+	root, err := p.value()
 	if err == nil {
 		if _, end := p.in.ReadToken(); end == nil {
 			err = &SyntaxError{Code: "syntax", Detail: "more text follows the JSON document; send one document"}
@@ -76,14 +73,38 @@ func syntax(data []byte, err error) *SyntaxError {
 		Detail: fmt.Sprintf("line %d, column %d is not JSON: %s", line, column, reason)}
 }
 
+// parser reads values onto two stacks, so that every list and every object gets
+// exactly the room it needs; where it stands is written out for a fault only.
 type parser struct {
-	in     *jsontext.Decoder
-	faults *fault.List
+	in      *jsontext.Decoder
+	faults  *fault.List
+	path    []place
+	members []member
+	items   []Node
 }
 
-func (p *parser) value(at string, depth int) (Node, error) {
-	if depth > Depth {
-		return Node{}, &SyntaxError{Pointer: at, Code: "too_deep",
+// place is one step down: to the member of a name, or to an item of a list.
+type place struct {
+	name string
+	item int // -1 for a member
+}
+
+func (p *parser) pointer() string {
+	var out strings.Builder
+	for _, step := range p.path {
+		out.WriteByte('/')
+		if step.item < 0 {
+			out.WriteString(escape(step.name))
+		} else {
+			out.WriteString(strconv.Itoa(step.item))
+		}
+	}
+	return out.String()
+}
+
+func (p *parser) value() (Node, error) {
+	if len(p.path) > Depth {
+		return Node{}, &SyntaxError{Pointer: p.pointer(), Code: "too_deep",
 			Detail: fmt.Sprintf("lists and objects stand more than %d deep in each other; no job needs that", Depth)}
 	}
 	token, err := p.in.ReadToken()
@@ -100,50 +121,55 @@ func (p *parser) value(at string, depth int) (Node, error) {
 	case '0':
 		return Node{Type: Number, text: token.String()}, nil
 	case '[':
-		return p.list(at, depth)
+		return p.list()
 	default:
-		return p.object(at, depth)
+		return p.object()
 	}
 }
 
-func (p *parser) list(at string, depth int) (Node, error) {
-	n := Node{Type: List}
+func (p *parser) list() (Node, error) {
+	first := len(p.items)
 	for p.in.PeekKind() != ']' {
-		item, err := p.value(at+"/"+strconv.Itoa(len(n.items)), depth+1)
+		p.path = append(p.path, place{item: len(p.items) - first})
+		item, err := p.value()
 		if err != nil {
-			return n, err
+			return Node{}, err
 		}
-		n.items = append(n.items, item)
+		p.path = p.path[:len(p.path)-1]
+		p.items = append(p.items, item)
 	}
+	n := Node{Type: List, items: slices.Clone(p.items[first:])}
+	p.items = p.items[:first]
 	_, err := p.in.ReadToken()
 	return n, err
 }
 
-func (p *parser) object(at string, depth int) (Node, error) {
-	n := Node{Type: Object}
+func (p *parser) object() (Node, error) {
+	first := len(p.members)
 	for p.in.PeekKind() != '}' {
-		if len(n.members) == Width {
-			return n, &SyntaxError{Pointer: at, Code: "too_many",
+		if len(p.members)-first == Width {
+			return Node{}, &SyntaxError{Pointer: p.pointer(), Code: "too_many",
 				Detail: fmt.Sprintf("an object has more than %d members; no job needs that", Width)}
 		}
-		name, err := p.in.ReadToken()
+		token, err := p.in.ReadToken()
 		if err != nil {
-			return n, err
+			return Node{}, err
 		}
-		m := member{name: name.String()}
-		below := at + "/" + escape(m.name)
-		if m.value, err = p.value(below, depth+1); err != nil {
-			return n, err
+		name := token.String()
+		p.path = append(p.path, place{name, -1})
+		value, err := p.value()
+		if err != nil {
+			return Node{}, err
 		}
-		if _, twice := n.Member(m.name); twice {
-			p.faults.Add(below, "duplicate_name", m.name+" stands twice in one object; keep one of them")
-			continue
+		if slices.ContainsFunc(p.members[first:], func(m member) bool { return m.name == name }) {
+			p.faults.Add(p.pointer(), "duplicate_name", name+" stands twice in one object; keep one of them")
+		} else {
+			p.members = append(p.members, member{name, value})
 		}
-		if n.members == nil {
-			n.members = make([]member, 0, usualMembers)
-		}
-		n.members = append(n.members, m)
+		p.path = p.path[:len(p.path)-1]
 	}
+	n := Node{Type: Object, members: slices.Clone(p.members[first:])}
+	p.members = p.members[:first]
 	_, err := p.in.ReadToken()
 	return n, err
 }
