@@ -20,7 +20,7 @@ func TestBuiltInJobsConform(t *testing.T) {
 	require.NoError(t, err)
 	require.NotEmpty(t, all)
 	for _, e := range all {
-		assert.NoError(t, d.Body(http.MethodPost, "/v1/estimates", e.Job), e.ID)
+		assert.NoError(t, d.Bodies(http.MethodPost, "/v1/estimates", e.Job), e.ID)
 	}
 }
 
@@ -74,7 +74,7 @@ func TestCalculatorExamplesWork(t *testing.T) {
 		}
 		tried++
 		body := item.Post.RequestBody.Content["application/json"].Example
-		assert.NoError(t, d.Body(http.MethodPost, path, body), path)
+		assert.NoError(t, d.Bodies(http.MethodPost, path, body), path)
 		assert.Equal(t, http.StatusOK, post(s, path, body).Code, path)
 	}
 	assert.Equal(t, 10, tried)
@@ -124,8 +124,8 @@ func TestComparisonFindsFaults(t *testing.T) {
 		"range cut short":   `{"name":"x","currency":"USD","tax_percent":{"low":1,"high":2}}`,
 		"unknown operation": `{"name":"x","currency":"USD","steps":[{"id":"a","operation":"dip"}]}`,
 	} {
-		assert.Error(t, d.Body(http.MethodPost, "/v1/estimates", []byte(body)), name)
+		assert.Error(t, d.Bodies(http.MethodPost, "/v1/estimates", []byte(body)), name)
 	}
 	good := `{"name":"x","currency":"USD","tax_percent":{"low":1,"likely":2,"high":3},"components":[{"id":"a","shape":{"kind":"box","length_m":"3 ft","width_m":1,"height_m":5}}],"items":[{"id":"a","amount":12},{"id":"b","amount":"12.50"}]}`
-	assert.NoError(t, d.Body(http.MethodPost, "/v1/estimates", []byte(good)))
+	assert.NoError(t, d.Bodies(http.MethodPost, "/v1/estimates", []byte(good)))
 }
