@@ -14,8 +14,9 @@ const numberOfSights = 3
 // need more is cut short, which its number of points shows.
 const sightWork = 400_000_000
 
-// sightBatch is how many spots are looked at in one pass over the mesh.
-const sightBatch = 100
+// firstBatch is how many spots are looked at in the first passes over the mesh;
+// each further batch is four times the one before, while sightWork lasts.
+const firstBatch = 50
 
 // Inside is a sample of the area for faces with material on both sides, which
 // the triangles alone do not show: the faces between two touching solids, and
@@ -58,8 +59,8 @@ func lookInside(ctx context.Context, s *store, o Options, signed bool) (*Inside,
 		sights[k][0], sights[k][1], sights[k][2] = randomSight(random)
 	}
 	looked, work := 0, 0
-	for looked < len(spots) && work < sightWork {
-		batch := spots[looked:min(looked+sightBatch, len(spots))]
+	for size := firstBatch; looked < len(spots) && work < sightWork; size *= 4 {
+		batch := spots[looked:min(looked+size, len(spots))]
 		for k, sight := range sights {
 			work += look(s, batch, sight, touch)
 			if err := ctx.Err(); err != nil {

@@ -15,7 +15,7 @@ const (
 )
 
 // CheckLimit is the number of facets up to which the checks that need the
-// whole mesh in memory are made, about 150 bytes a facet: duplicates, edges,
+// whole mesh in memory are made, about 180 bytes a facet: duplicates, edges,
 // winding, components, and what has material on both sides. Tests measure it.
 const CheckLimit = 2_000_000
 
