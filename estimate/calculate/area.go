@@ -6,6 +6,7 @@ import (
 	"filmbuild/products"
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
+	"filmbuild/surfaces/quantity"
 )
 
 // area measures a shape, whose fields are the input's own.
@@ -23,14 +24,17 @@ func (a *area) Check(_ *products.Catalogue, faults *fault.List) {
 
 func (a *area) Answer() (any, error) { return estimate.MeasureShape(a.Shape), nil }
 
-// figure measures a marking, whose fields are the input's own.
+// figure measures one figure of a marking, whose fields are the input's own. A
+// marking of a job may be sent as it is: its id, count, place and note are
+// checked and bear on nothing.
 type figure struct {
 	estimate.Marking
 }
 
-func (f *figure) Fields() any { return f }
+func (f *figure) Fields() any { return &f.Marking }
 
 func (f *figure) Check(_ *products.Catalogue, faults *fault.List) {
+	quantity.Check(f.Marking, faults.At(""))
 	if f.Figure != nil {
 		f.Figure.Check(faults.At(""))
 	}
