@@ -33,12 +33,35 @@ func (s *Server) describe(c *gin.Context) { static(c, s.description) }
 func static(c *gin.Context, file web.File) {
 	c.Header("ETag", file.Tag)
 	c.Header("Cache-Control", "no-cache")
+	c.Header("Vary", "Accept-Encoding")
 	if matches(c.Request.Header.Values("If-None-Match"), file.Tag) {
 		c.Status(http.StatusNotModified)
 		c.Writer.WriteHeaderNow()
 		return
 	}
-	send(c, http.StatusOK, file.Kind, file.Data)
+	data := file.Data
+	if packs(c.GetHeader("Accept-Encoding")) {
+		c.Header("Content-Encoding", "gzip")
+		data = file.Packed
+	}
+	send(c, http.StatusOK, file.Kind, data)
+}
+
+// packs reports whether a caller takes gzip: it names it, or everything, with a
+// weight above 0 (RFC 9110 section 12.5.3).
+func packs(accepted string) bool {
+	takes, named := false, false
+	for coding := range strings.SplitSeq(accepted, ",") {
+		name, parameters, _ := strings.Cut(coding, ";")
+		q, _ := quality(parameters)
+		switch strings.ToLower(strings.TrimSpace(name)) {
+		case "gzip", "x-gzip":
+			takes, named = q > 0, true
+		case "*":
+			takes = takes || (!named && q > 0)
+		}
+	}
+	return takes
 }
 
 // matches reports whether a tag is in the lists of If-None-Match, weakly

@@ -45,7 +45,7 @@ type Server struct {
 func Handler(catalogue *products.Catalogue) *Server {
 	gin.SetMode(gin.ReleaseMode)
 	s := &Server{catalogue: catalogue, reader: estimate.NewReader(), engine: gin.New(),
-		description: web.File{Kind: "application/json", Data: openapi.Document(), Tag: web.Tag(openapi.Document())}}
+		description: web.NewFile("application/json", openapi.Document())}
 	r := s.engine
 	r.HandleMethodNotAllowed = true
 	r.RedirectTrailingSlash = false // a path that is nearly right is told to be wrong

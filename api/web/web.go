@@ -3,6 +3,8 @@
 package web
 
 import (
+	"bytes"
+	"compress/gzip"
 	"crypto/sha256"
 	"embed"
 	"encoding/hex"
@@ -16,9 +18,20 @@ var files embed.FS
 
 // File is a file of the page.
 type File struct {
-	Kind string // media type
-	Data []byte
-	Tag  string // entity tag of the content
+	Kind   string // media type
+	Data   []byte
+	Packed []byte // the same, compressed by gzip
+	Tag    string // entity tag of the content
+}
+
+// NewFile returns a file of a media type with its compressed form and its tag.
+func NewFile(kind string, data []byte) File {
+	var packed bytes.Buffer
+	w := gzip.NewWriter(&packed)
+	_, _ = w.Write(data) // a buffer takes everything
+	_ = w.Close()
+	sum := sha256.Sum256(data)
+	return File{Kind: kind, Data: data, Packed: packed.Bytes(), Tag: `"` + hex.EncodeToString(sum[:8]) + `"`}
 }
 
 // Files maps paths to the files served there.
@@ -32,7 +45,7 @@ func Files() map[string]File {
 		if err != nil {
 			return err
 		}
-		served[place(name)] = File{Kind: kind(name), Data: data, Tag: Tag(data)}
+		served[place(name)] = NewFile(kind(name), data)
 		return nil
 	}) // an embedded tree cannot fail to be read
 	return served
@@ -62,10 +75,4 @@ func kind(name string) string {
 		return "image/svg+xml"
 	}
 	return mime.TypeByExtension(path.Ext(name))
-}
-
-// Tag returns the entity tag of a content.
-func Tag(data []byte) string {
-	sum := sha256.Sum256(data)
-	return `"` + hex.EncodeToString(sum[:8]) + `"`
 }
