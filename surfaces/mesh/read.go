@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"context"
 	"io"
+	"os"
 	"path"
 	"strings"
 )
@@ -64,6 +65,11 @@ func Read(ctx context.Context, r io.Reader, format string, size int64, sink Sink
 }
 
 func (r *reading) run(from io.Reader, format string) (Contents, error) {
+	if file, ok := from.(*os.File); ok {
+		a := readAhead(file)
+		defer a.end()
+		from = a
+	}
 	r.from = bufio.NewReaderSize(from, bufferBytes)
 	if err := r.choose(format); err != nil {
 		return Contents{}, err

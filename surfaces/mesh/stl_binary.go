@@ -27,20 +27,22 @@ func (r *reading) stlBinary(count uint64) error {
 		}
 		return nil
 	}
-	data := make([]byte, stlRecord*2048)
 	for read := uint64(0); read < count; {
-		want := min(uint64(len(data)/stlRecord), count-read)
-		n, err := io.ReadFull(r.from, data[:want*stlRecord])
-		if err != nil && !errors.Is(err, io.EOF) && !errors.Is(err, io.ErrUnexpectedEOF) {
+		want := min(bufferBytes/stlRecord, count-read)
+		data, err := r.from.Peek(int(want) * stlRecord)
+		if err != nil && !errors.Is(err, io.EOF) {
 			return err
 		}
-		whole := n / stlRecord
+		whole := len(data) / stlRecord
 		if err := r.stlFacets(data[:whole*stlRecord], read); err != nil {
 			return err
 		}
 		read += uint64(whole)
 		if uint64(whole) < want {
 			return fault("truncated", Place{Byte: int64(stlHeader + stlRecord*read)}, "the header counts %d facets, but the file ends after %d; export it again", count, read).counted(int64(count), int64(read))
+		}
+		if _, err := r.from.Discard(len(data)); err != nil {
+			return err
 		}
 		if err := r.ctx.Err(); err != nil {
 			return err
