@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/binary"
+	"encoding/json"
 	"errors"
 	"math"
 	"testing"
@@ -32,6 +33,9 @@ func fuzzMesh(t *testing.T, format string, data []byte, sized bool) {
 	}
 	if r.AreaM2 != again.AreaM2 || r.VolumeM3 != again.VolumeM3 {
 		t.Fatalf("in one piece %g m², byte by byte %g m²", r.AreaM2, again.AreaM2)
+	}
+	if _, err := json.Marshal(r); err != nil {
+		t.Fatal(err)
 	}
 	faces, solids := 0.0, 0.0
 	for _, f := range r.Faces {

@@ -72,6 +72,9 @@ func (m *meter) result(ctx context.Context, contents Contents) (Result, error) {
 	if err := m.chosenExist(contents.Solids); err != nil {
 		return Result{}, err
 	}
+	if m.facets == 0 {
+		return Result{}, &OptionError{"/solids", "inconsistent", "the chosen solids have no facets; choose others"}
+	}
 	r := Result{
 		Format: contents.Format, Unit: m.options.Unit, Facets: m.facets,
 		AreaM2: m.all.areaM2(metres), VolumeM3: m.all.volumeM3(m.origin, metres),

@@ -106,8 +106,13 @@ func TestChosenSolids(t *testing.T) {
 	assert.EqualValues(t, 1, r.Facets)
 	o.Solids = []string{"solid 1"}
 	assert.Equal(t, 0.5, measureBytes(t, []byte(text), o).AreaM2)
+	o.Solids = []string{"hollow"}
+	var empty *OptionError
+	_, err := Measure(context.Background(), strings.NewReader(text+"solid hollow\nendsolid\n"), o)
+	require.ErrorAs(t, err, &empty)
+	assert.Equal(t, "inconsistent", empty.Code)
 	o.Solids = []string{"a", "fin"}
-	_, err := Measure(context.Background(), strings.NewReader(text), o)
+	_, err = Measure(context.Background(), strings.NewReader(text), o)
 	var bad *OptionError
 	require.ErrorAs(t, err, &bad)
 	assert.Equal(t, "unknown_reference", bad.Code)
