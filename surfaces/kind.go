@@ -154,5 +154,10 @@ func kinds() []kind {
 			func() Shape { return &Swept{} },
 			func() Shape { return &Swept{PerimeterM: 0.48, LengthM: 5.2} },
 		},
+		{
+			"mesh", "a surface of facets from a scan or a drawing program", []string{"surface", "upper", "lower", "side", "left", "right", "middle"},
+			func() Shape { return newMesh() },
+			exampleMesh,
+		},
 	}
 }

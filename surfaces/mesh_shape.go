@@ -1,0 +1,86 @@
+package surfaces
+
+import (
+	"fmt"
+
+	"filmbuild/surfaces/mesh"
+)
+
+// Mesh is a surface from a scan or a drawing program. It only names the mesh:
+// whoever reads the job fetches the file, measures it as Options says, and
+// hands the result over by Resolve before the shape is checked.
+type Mesh struct {
+	Mesh     string     `json:"mesh" doc:"id of an upload, or a file beside the job"`
+	Unit     string     `json:"unit" unit:"" doc:"unit the file is drawn in: m, mm, cm, in or ft; files do not say"`
+	Split    string     `json:"split" doc:"faces by direction: none (the default), up_down or left_right"`
+	Axis     mesh.Point `json:"axis" doc:"direction in the file that points up (up_down) or left (left_right); [0, 0, 1] by default"`
+	AngleDeg float64    `json:"angle_deg" limit:"(0,90]" doc:"how far a facet's normal may lie from the axis; 90 by default"`
+	Solids   []string   `json:"solids,omitempty" doc:"names of the solids or groups that count; all by default"`
+
+	result *mesh.Result
+}
+
+func newMesh() *Mesh {
+	o := mesh.DefaultOptions("")
+	return &Mesh{Split: o.Split, Axis: o.Axis, AngleDeg: o.AngleDeg}
+}
+
+// exampleMesh is a wedge that was measured, as an example needs no file.
+func exampleMesh() Shape {
+	m := newMesh()
+	m.Mesh, m.Unit, m.Split = "wheel-door.stl", "mm", mesh.SplitUpDown
+	m.Resolve(mesh.Result{
+		Faces: []mesh.Face{{Name: "upper", AreaM2: 0.42}, {Name: "lower", AreaM2: 0.40}}, Accuracy: mesh.Accuracy{Percent: 2},
+		Box: mesh.Box{Low: mesh.Point{0, 0, 0}, High: mesh.Point{0.7, 0.6, 0.05}},
+	})
+	return m
+}
+
+// Options returns how the file is to be measured.
+func (s *Mesh) Options() mesh.Options {
+	o := mesh.DefaultOptions(s.Unit)
+	o.Split, o.Axis, o.AngleDeg, o.Solids = s.Split, s.Axis, s.AngleDeg, s.Solids
+	return o
+}
+
+// Resolve hands over what the file came to.
+func (s *Mesh) Resolve(r mesh.Result) { s.result = &r }
+
+// Box returns the bounding box in m, and false before Resolve.
+func (s *Mesh) Box() (mesh.Box, bool) {
+	if s.result == nil {
+		return mesh.Box{}, false
+	}
+	return s.result.Box, true
+}
+
+// Kind implements Shape.
+func (*Mesh) Kind() string { return "mesh" }
+
+// Check implements Shape.
+func (s *Mesh) Check(report func(pointer, code, detail string)) {
+	if s.Mesh == "" {
+		report("/mesh", "required", "mesh is missing; give the id of an upload, or a file beside the job")
+	} else if s.result == nil {
+		report("/mesh", "unknown_reference", fmt.Sprintf("mesh %.60q was not found; upload it, or put the file beside the job", s.Mesh))
+	}
+	s.Options().Check(report)
+}
+
+// Measure implements Shape. The faces are those of the split, or surface; lines
+// are known only where the mesh is small enough to be checked.
+func (s *Mesh) Measure() Measurement {
+	m := Measurement{Method: "sum of the facets of a mesh", AccuracyPercent: s.result.Accuracy.Percent, Working: s.result.Working}
+	for _, f := range s.result.Faces {
+		m.Faces = append(m.Faces, Face{f.Name, f.AreaM2})
+	}
+	if s.result.Checks != nil {
+		for _, e := range s.result.Checks.Edges {
+			m.edge(e.Between[0], e.Between[1], e.LengthM)
+		}
+	}
+	for _, w := range s.result.Warnings {
+		m.Warnings = append(m.Warnings, w.Detail)
+	}
+	return m
+}
