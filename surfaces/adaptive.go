@@ -47,23 +47,44 @@ func (h *halver) halve(a, b, whole float64) (value, bound float64) {
 }
 
 // inverse returns where f, which only rises or only falls, has a value between
-// 0 and 1; the nearer end if it has none.
+// 0 and 1; the nearer end if it has none. It narrows an interval by inverse
+// quadratic interpolation where that is safe, and by halves where it is not.
+//
+// Source: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145
+// (from memory).
 func inverse(f func(float64) float64, value float64) float64 {
-	low, high := 0.0, 1.0
-	rises := f(high) > f(low)
-	for range 200 {
-		middle := (low + high) / 2
-		if middle == low || middle == high {
-			break
+	off := func(x float64) float64 { return f(x) - value }
+	b, a := 0.0, 1.0
+	fb, fa := off(b), off(a)
+	if (fa > 0) == (fb > 0) {
+		if math.Abs(fa) < math.Abs(fb) {
+			return a
 		}
-		if (f(middle) < value) == rises {
-			low = middle
+		return b
+	}
+	for t := 0.5; ; {
+		x := a + t*(b-a)
+		fx := off(x)
+		c, fc := b, fb
+		if (fx > 0) == (fa > 0) {
+			c, fc = a, fa
 		} else {
-			high = middle
+			b, fb = a, fa
 		}
+		a, fa = x, fx
+		best, least := a, fa
+		if math.Abs(fb) < math.Abs(fa) {
+			best, least = b, fb
+		}
+		nearest := (2e-16*math.Abs(best) + 1e-17) / math.Abs(b-c)
+		if least == 0 || !(nearest <= 0.5) {
+			return best
+		}
+		xi, phi := (a-b)/(c-b), (fa-fb)/(fc-fb)
+		t = 0.5
+		if phi*phi < xi && (1-phi)*(1-phi) < 1-xi {
+			t = fa/(fb-fa)*fc/(fb-fc) + (c-a)/(b-a)*fa/(fc-fa)*fb/(fc-fb)
+		}
+		t = min(max(t, nearest), 1-nearest)
 	}
-	if math.Abs(f(high)-value) < math.Abs(f(low)-value) {
-		return high
-	}
-	return low
 }

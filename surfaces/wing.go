@@ -84,7 +84,7 @@ func (s *Wing) sections() (root, tip section) {
 //
 // At the root, and at an open tip, they meet Open.
 func (s *Wing) Measure() Measurement {
-	w := loftWing(s)
+	w := loftWing(s, 0, 1)
 	m := Measurement{Method: "straight lines between root and tip sections; " + s.Tip + " tip", AccuracyPercent: accuracy(waySection)}
 	planform := (w.rootChord + w.tipChord) / 2 * s.SpanM
 	const formula, source = "S·k, k = area of the ruled surface per planform area", "NASA TM-4741 (naca sections); identity (ruled surface)"
@@ -93,6 +93,12 @@ func (s *Wing) Measure() Measurement {
 	m.face("trailing_edge", w.base.area, "h·l, h = mean thickness, l = length of the trailing edge",
 		map[string]float64{"h": w.base.area / w.trailing, "l": w.trailing}, source)
 
+	s.lines(&m, w)
+	return m
+}
+
+// lines adds the boundaries of the faces between two places of the span.
+func (s *Wing) lines(m *Measurement, w wingLoft) {
 	m.edge("upper", "lower", w.leading)
 	if s.TrailingEdge == "open" {
 		m.edge("upper", "trailing_edge", w.trailing)
@@ -100,11 +106,20 @@ func (s *Wing) Measure() Measurement {
 	} else {
 		m.edge("upper", "lower", w.trailing)
 	}
-	for _, f := range w.faces() {
-		m.edge(f.name, Open, f.rootLine)
+	inner := Open
+	if w.from > 0 {
+		inner = Cut
 	}
-	s.closeTip(&m, w)
-	return m
+	for _, f := range w.faces() {
+		m.edge(f.name, inner, f.rootLine)
+	}
+	if w.to == 1 {
+		s.closeTip(m, w)
+		return
+	}
+	for _, f := range w.faces() {
+		m.edge(f.name, Cut, f.tipLine)
+	}
 }
 
 // closeTip adds the tip face and the lines around it. A flat section has no

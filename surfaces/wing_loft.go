@@ -2,18 +2,21 @@ package surfaces
 
 import "math"
 
-// wingLoft is what the surface between a root and a tip section comes to.
+// wingLoft is what the surface between two sections comes to: those at root and
+// tip, or at two places between them.
 type wingLoft struct {
-	rootChord, tipChord float64
-	upper, lower, base  wingFace
-	leading, trailing   float64 // lengths of the edges
-	tipArea             float64 // enclosed by the tip section
+	rootChord, tipChord float64 // of the whole wing
+	from, to            float64 // shares of the span
+
+	upper, lower, base wingFace
+	leading, trailing  float64 // lengths of the edges
+	tipArea            float64 // enclosed by the tip section
 }
 
-// wingFace is one face of a wing with the lines where it meets root and tip.
+// wingFace is one face of a wing with the lines where it ends.
 type wingFace struct {
 	name                    string
-	area, rootLine, tipLine float64
+	area, rootLine, tipLine float64 // the lines at the inner and the outer end
 }
 
 func (w wingLoft) faces() []wingFace { return []wingFace{w.upper, w.lower, w.base} }
@@ -25,9 +28,9 @@ func (w wingLoft) faces() []wingFace { return []wingFace{w.upper, w.lower, w.bas
 //	S·∮√(X'² + Z'² + (Z'·(tan Λ + c'·X) − X'·c'·Z)²) du,  c' = dc/dy
 //
 // Source: identity; TM-4741 for the sections.
-func loftWing(s *Wing) wingLoft {
+func loftWing(s *Wing, from, to float64) wingLoft {
 	w := wingLoft{
-		rootChord: s.RootChordM, tipChord: or(s.TipChordM, 0),
+		rootChord: s.RootChordM, tipChord: or(s.TipChordM, 0), from: from, to: to,
 		upper: wingFace{name: "upper"}, lower: wingFace{name: "lower"}, base: wingFace{name: "trailing_edge"},
 	}
 	root, tip := s.sections()
@@ -42,9 +45,23 @@ func loftWing(s *Wing) wingLoft {
 		}
 	}
 	w.closeTail(root, tip, aft, s.SpanM)
-	w.leading = s.planLength(aft)
-	w.trailing = s.planLength(aft + w.tipChord - w.rootChord)
+	w.leading = s.planLength(aft) * (to - from)
+	w.trailing = s.planLength(aft+w.tipChord-w.rootChord) * (to - from)
 	return w
+}
+
+// between is the point of the line from p at the root to q at the tip, at a
+// share of the span.
+func between(p, q inPlane, share float64) inPlane {
+	return inPlane{p.x + share*(q.x-p.x), p.z + share*(q.z-p.z)}
+}
+
+// strip is the area between the parts of two elements of outline that lie in
+// the loft.
+func (w *wingLoft) strip(p0, d0, p1, d1 inPlane, span float64) (area, inner, outer float64) {
+	e0, e1 := between(d0, d1, w.from), between(d0, d1, w.to)
+	area = ruledStrip(between(p0, p1, w.from), e0, between(p0, p1, w.to), e1, span*(w.to-w.from))
+	return area, e0.length(), e1.length()
 }
 
 // add takes in one narrow strip from the root's outline to the tip's.
@@ -54,10 +71,9 @@ func (f *wingFace) add(w *wingLoft, root, tip section, u, weight, side, aft, spa
 	d0, d1 = d0.scaled(weight*w.rootChord), d1.scaled(weight*w.tipChord)
 	p0, p1 = p0.scaled(w.rootChord), p1.scaled(w.tipChord)
 	w.tipArea += side * (p1.z*d1.x - p1.x*d1.z) / 2
-	f.rootLine += d0.length()
-	f.tipLine += d1.length()
 	p1.x += aft
-	f.area += ruledStrip(p0, d0, p1, d1, span)
+	area, inner, outer := w.strip(p0, d0, p1, d1, span)
+	f.area, f.rootLine, f.tipLine = f.area+area, f.rootLine+inner, f.tipLine+outer
 }
 
 // closeTail adds the base of an open trailing edge: lines from the lower to
@@ -78,7 +94,7 @@ func (w *wingLoft) closeTail(root, tip section, aft, span float64) {
 	for _, n := range gauss() {
 		p0 := inPlane{low0.x + n.at*up0.x, low0.z + n.at*up0.z}
 		p1 := inPlane{low1.x + n.at*up1.x, low1.z + n.at*up1.z}
-		w.base.area += ruledStrip(p0, up0.scaled(n.weight), p1, up1.scaled(n.weight), span)
+		area, inner, outer := w.strip(p0, up0.scaled(n.weight), p1, up1.scaled(n.weight), span)
+		w.base.area, w.base.rootLine, w.base.tipLine = w.base.area+area, w.base.rootLine+inner, w.base.tipLine+outer
 	}
-	w.base.rootLine, w.base.tipLine = up0.length(), up1.length()
 }
