@@ -14,6 +14,7 @@ import (
 	"net/http"
 	"os"
 	"os/signal"
+	"path/filepath"
 	"syscall"
 	"time"
 
@@ -24,6 +25,7 @@ import (
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/units"
 	"filmbuild/products"
+	"filmbuild/surfaces/mesh"
 )
 
 const usage = `filmbuild works out what it takes to strip a large static machine and repaint it.
@@ -131,7 +133,7 @@ func work(args []string, s streams) int {
 	if err != nil {
 		return broken(err, s)
 	}
-	e, err := estimate.NewReader().Estimate(data, catalogue)
+	e, err := estimate.NewReader(beside(flags.Arg(0))).Estimate(data, catalogue)
 	if err != nil {
 		return faulty(err, s.err)
 	}
@@ -179,7 +181,7 @@ func check(args []string, s streams) int {
 	if err != nil {
 		return broken(err, s)
 	}
-	if _, err := estimate.NewReader().Estimate(data, catalogue); err != nil {
+	if _, err := estimate.NewReader(beside(flags.Arg(0))).Estimate(data, catalogue); err != nil {
 		return faulty(err, s.out)
 	}
 	fmt.Fprintln(s.out, "no faults")
@@ -196,6 +198,16 @@ func input(file, name string, s streams) ([]byte, error) {
 		return io.ReadAll(io.LimitReader(s.in, api.MostBody))
 	}
 	return os.ReadFile(file)
+}
+
+// beside finds the meshes that a job names among the files beside it.
+func beside(job string) estimate.Meshes {
+	return func(name string, o mesh.Options) (mesh.Result, error) {
+		if !filepath.IsLocal(name) {
+			return mesh.Result{}, errors.New("a mesh must lie beside the job, or in a folder there")
+		}
+		return mesh.MeasureFile(context.Background(), filepath.Join(filepath.Dir(job), name), o)
+	}
 }
 
 // faulty prints the faults of a job, one to a line.

@@ -1,7 +1,6 @@
 package api
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"mime"
@@ -31,11 +30,7 @@ func body(c *gin.Context) ([]byte, error) {
 		return nil, err
 	}
 	data, err := io.ReadAll(http.MaxBytesReader(c.Writer, c.Request.Body, MostBody))
-	var large *http.MaxBytesError
-	if err != nil && !errors.As(err, &large) {
-		return nil, &cutError{cause: err}
-	}
-	return data, err
+	return data, cutOff(err)
 }
 
 func plainJSON(header http.Header) error {

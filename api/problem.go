@@ -71,7 +71,7 @@ func refuseError(c *gin.Context, err error) {
 	case errors.As(err, &faulty):
 		refuse(c, http.StatusUnprocessableEntity, summary(faulty.Faults), faulty.Faults...)
 	case errors.As(err, &large):
-		refuse(c, http.StatusRequestEntityTooLarge, "the body is larger than 1 MiB; send less, or use count for parts that are alike")
+		refuse(c, http.StatusRequestEntityTooLarge, fmt.Sprintf("the body is larger than %d MiB; send less, use count for parts that are alike, or a coarser mesh", large.Limit>>20))
 	case errors.As(err, &kind):
 		refuse(c, http.StatusUnsupportedMediaType, kind.Error())
 	case errors.As(err, &cut):

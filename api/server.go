@@ -12,6 +12,8 @@
 //	@tag.description			A whole job in, the whole answer out.
 //	@tag.name					calculations
 //	@tag.description			One question each. POST takes a JSON body; GET takes the same fields as query parameters, so that a spreadsheet can ask, and field asks for one value as bare text.
+//	@tag.name					meshes
+//	@tag.description			A scan or a drawing in, its area out.
 //	@tag.name					catalogue
 //	@tag.description			What can be named in a job, every value with its source.
 //	@tag.name					operations
@@ -33,10 +35,12 @@ import (
 	"filmbuild/products"
 )
 
-// Server answers requests from a catalogue that does not change.
+// Server answers requests from a catalogue that does not change, and keeps
+// meshes that are sent to it for a while.
 type Server struct {
 	catalogue   *products.Catalogue
 	reader      *estimate.Reader
+	uploads     *uploads
 	description web.File
 	engine      *gin.Engine
 }
@@ -44,7 +48,8 @@ type Server struct {
 // Handler returns the handler of every route.
 func Handler(catalogue *products.Catalogue) *Server {
 	gin.SetMode(gin.ReleaseMode)
-	s := &Server{catalogue: catalogue, reader: estimate.NewReader(), engine: gin.New(),
+	kept := newUploads()
+	s := &Server{catalogue: catalogue, reader: estimate.NewReader(kept.measure), uploads: kept, engine: gin.New(),
 		description: web.NewFile("application/json", openapi.Document())}
 	r := s.engine
 	r.HandleMethodNotAllowed = true
@@ -82,6 +87,7 @@ func (s *Server) routes(r *gin.Engine) {
 		r.POST("/v1/calculations/"+calculator.Name, s.calculation(calculator))
 		get(r, "/v1/calculations/"+calculator.Name, s.calculation(calculator))
 	}
+	r.POST("/v1/meshes", s.meshes)
 	get(r, "/v1/shapes", s.shapes)
 	get(r, "/v1/markings", s.markings)
 	get(r, "/v1/products", s.products)

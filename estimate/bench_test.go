@@ -21,7 +21,7 @@ func BenchmarkEstimate(b *testing.B) {
 	require.NoError(b, err)
 	catalogue, err := products.Load()
 	require.NoError(b, err)
-	reader := estimate.NewReader()
+	reader := estimate.NewReader(nil)
 	job, err := reader.Job(document.Job, &fault.List{})
 	require.NoError(b, err)
 	answer, err := estimate.Run(job, catalogue)

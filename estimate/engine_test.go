@@ -29,7 +29,7 @@ func try(t *testing.T, members doc) (*estimate.Estimate, error) {
 	require.NoError(t, err)
 	catalogue, err := products.Load()
 	require.NoError(t, err)
-	return estimate.NewReader().Estimate(text, catalogue)
+	return estimate.NewReader(nil).Estimate(text, catalogue)
 }
 
 func work(t *testing.T, members doc) *estimate.Estimate {
@@ -73,7 +73,7 @@ func TestRunLeavesItsJobAlone(t *testing.T) {
 		"components": [{"id": "a", "shape": {"kind": "box", "length_m": 2, "width_m": 1, "height_m": 1}, "existing_film_um": 100, "substrate": "steel"}],
 		"regions": [{"id": "some", "of": ["a"], "share_ratio": 0.5, "edge_m": 1}],
 		"steps": [{"id": "s", "operation": "strip", "on": ["some"], "product": "stripper"}, {"id": "t", "operation": "strip", "on": ["a"], "product": "stripper"}]}`)
-	job, err := estimate.NewReader().Job(text, &fault.List{})
+	job, err := estimate.NewReader(nil).Job(text, &fault.List{})
 	require.NoError(t, err)
 	before := fmt.Sprintf("%+v", *job)
 	first, err := estimate.Run(job, catalogue)

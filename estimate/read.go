@@ -1,6 +1,8 @@
 package estimate
 
 import (
+	"strconv"
+
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/wire"
 	"filmbuild/products"
@@ -44,10 +46,14 @@ func figureKinds() []string {
 }
 
 // Reader reads job documents. It is made once and used by many at a time.
-type Reader struct{ unions wire.Unions }
+type Reader struct {
+	unions wire.Unions
+	meshes Meshes
+}
 
-// NewReader returns a reader of jobs.
-func NewReader() *Reader { return &Reader{unions: Unions()} }
+// NewReader returns a reader of jobs. meshes finds the meshes that jobs name;
+// it may be nil, and then none is found.
+func NewReader(meshes Meshes) *Reader { return &Reader{unions: Unions(), meshes: meshes} }
 
 // Job reads a job document. The error is a *wire.SyntaxError where the text is
 // not JSON. Faults of the document are in the list; what could be read is in
@@ -61,6 +67,9 @@ func (r *Reader) Job(data []byte, faults *fault.List) (*Job, error) {
 	d := wire.Decoder{Unions: r.unions, Faults: faults}
 	d.Decode(node, job)
 	job.Ranges = d.Ranges
+	for i := range job.Components {
+		r.resolve(job.Components[i].Shape, faults.At("/components/"+strconv.Itoa(i)+"/shape"))
+	}
 	return job, nil
 }
 
@@ -84,4 +93,7 @@ func (r *Reader) Estimate(data []byte, catalogue *products.Catalogue) (*Estimate
 func (r *Reader) Decode(node *wire.Node, into any, faults *fault.List) {
 	d := wire.Decoder{Unions: r.unions, Faults: faults}
 	d.Decode(node, into)
+	if shaped, ok := into.(interface{ Form() surfaces.Shape }); ok {
+		r.resolve(shaped.Form(), faults.At(""))
+	}
 }

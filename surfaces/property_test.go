@@ -17,6 +17,9 @@ func near(t assert.TestingT, want, got float64, what string) bool {
 
 func TestEveryKindHasAGenerator(t *testing.T) {
 	for _, k := range Kinds() {
+		if k.Name == "mesh" {
+			continue // drawn, moved and scaled in its own package
+		}
 		assert.Contains(t, drawn(), k.Name)
 	}
 }

@@ -16,6 +16,9 @@ type area struct {
 
 func (a *area) Fields() any { return a }
 
+// Form gives the reader the shape, which may be a mesh to be found.
+func (a *area) Form() surfaces.Shape { return a.Shape }
+
 func (a *area) Check(_ *products.Catalogue, faults *fault.List) {
 	if a.Shape != nil {
 		a.Shape.Check(faults.At(""))

@@ -24,7 +24,7 @@ func ask(t *testing.T, name, body string) (map[string]any, map[string]string) {
 	node, err := wire.Parse([]byte(body), &faults)
 	require.NoError(t, err)
 	in := calculator.New()
-	estimate.NewReader().Decode(node, in.Fields(), &faults)
+	estimate.NewReader(nil).Decode(node, in.Fields(), &faults)
 	in.Check(catalogue, &faults)
 	if err := faults.Err(); err != nil {
 		codes := map[string]string{}

@@ -29,7 +29,7 @@ func TestExamplesAgainstTheirGoldenEstimates(t *testing.T) {
 	require.Len(t, all, 4)
 	for _, e := range all {
 		t.Run(e.ID, func(t *testing.T) {
-			got, err := estimate.NewReader().Estimate(e.Job, catalogue)
+			got, err := estimate.NewReader(nil).Estimate(e.Job, catalogue)
 			require.NoError(t, err)
 			var text bytes.Buffer
 			encoder := json.NewEncoder(&text)

@@ -18,7 +18,7 @@ func estimateOf(t *testing.T, job []byte) *estimate.Estimate {
 	t.Helper()
 	catalogue, err := products.Load()
 	require.NoError(t, err)
-	e, err := estimate.NewReader().Estimate(job, catalogue)
+	e, err := estimate.NewReader(nil).Estimate(job, catalogue)
 	require.NoError(t, err)
 	return e
 }

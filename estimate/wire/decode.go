@@ -105,7 +105,7 @@ func (d *Decoder) value(n *Node, v reflect.Value, at string, f field) {
 		if x, ok := d.number(n, at, f); ok {
 			v.SetFloat(x)
 		}
-	case t.Kind() == reflect.Int:
+	case v.CanInt() || v.CanUint():
 		d.whole(n, v, at, f)
 	case t.Kind() == reflect.Slice:
 		d.list(n, v, at, f)

@@ -115,7 +115,14 @@ func (d *Decoder) whole(n *Node, v reflect.Value, at string, f field) {
 		d.Faults.Addf(at, "wrong_type", "%s must be a whole number; it is %g", f.name, x)
 		return
 	}
-	v.SetInt(int64(x))
+	switch {
+	case v.CanInt():
+		v.SetInt(int64(x))
+	case x < 0:
+		d.Faults.Addf(at, "out_of_range", "%s is %g; it must be at least 0", f.name, x)
+	default:
+		v.SetUint(uint64(x))
+	}
 }
 
 // money reads an amount of money: a decimal text such as "140.00", a number,

@@ -93,6 +93,7 @@ func named() []struct {
 		{reflect.TypeFor[api.Formulas](), answered},
 		{reflect.TypeFor[api.Examples](), answered},
 		{reflect.TypeFor[api.Health](), answered},
+		{reflect.TypeFor[api.Mesh](), answered},
 		{reflect.TypeFor[api.Readiness](), answered},
 		{reflect.TypeFor[api.Problem](), answered},
 	}

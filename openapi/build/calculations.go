@@ -90,7 +90,7 @@ func (c *calculations) answer(calculator calculate.Calculator, example shown) (*
 		return nil, fmt.Errorf("calculations.json: %s: %w", calculator.Name, err)
 	}
 	in := calculator.New()
-	estimate.NewReader().Decode(node, in.Fields(), &faults)
+	estimate.NewReader(nil).Decode(node, in.Fields(), &faults)
 	in.Check(c.catalogue, &faults)
 	if err := faults.Err(); err != nil {
 		return nil, fmt.Errorf("calculations.json: %s: %w", calculator.Name, err)

@@ -31,7 +31,7 @@ func fieldsOf(t reflect.Type) (fields []field, inline *reflect.StructField, err 
 		if f.Anonymous || !f.IsExported() || name == "" || name == "-" {
 			continue
 		}
-		one := field{StructField: f, owner: ownerOf(t, f.Index), name: name, omitEmpty: strings.Contains(options, "omitempty"),
+		one := field{StructField: f, owner: ownerOf(t, f.Index), name: name, omitEmpty: strings.Contains(options, "omit"),
 			unit: quantity.UnitOf(name), measured: quantity.SuffixOf(name) != ""}
 		if unit, told := f.Tag.Lookup("unit"); told {
 			one.unit, one.measured = unit, unit != ""

@@ -68,7 +68,7 @@ func (s *schemas) typed(t reflect.Type, f field, on side) (*object, error) {
 		return obj("type", "string"), nil
 	case reflect.Bool:
 		return obj("type", "boolean"), nil
-	case reflect.Int:
+	case reflect.Int, reflect.Int64, reflect.Uint64:
 		return numeric(on, "Count", "integer"), nil
 	case reflect.Float64:
 		if f.measured {

@@ -56,7 +56,7 @@ func TestBrokenJobs(t *testing.T) {
 // wanted.
 func refused(t *testing.T, catalogue *products.Catalogue, handler http.Handler, body []byte, want string) {
 	t.Helper()
-	e, err := estimate.NewReader().Estimate(body, catalogue)
+	e, err := estimate.NewReader(nil).Estimate(body, catalogue)
 	assert.Nil(t, e, "no figure may leave the engine")
 	assert.Equal(t, want, fmt.Sprintln(statusOf(err))+lines(faultsOf(t, err)), "the engine")
 

@@ -51,7 +51,7 @@ func leaves(tree any, list []leaf) []leaf {
 // faults: no panic, no figure that is not finite, no amount that is none.
 func TestMutatedExamples(t *testing.T) {
 	catalogue := load(t)
-	reader := estimate.NewReader()
+	reader := estimate.NewReader(nil)
 	all, err := example.All()
 	require.NoError(t, err)
 	extremes := []any{0, -1, 1, 0.5, 1e-300, 1e-9, 1e-3, 1e3, 1e6, 1e9, 1e15, 1e300, -1e300, 99.999999, 100, 101, 3.7, "x", "", "1 m", "35 psi", true, nil, []any{}, map[string]any{}, "wing", "wing/upper", "prime", "epoxy-primer", "100000000000000.00"}
@@ -115,7 +115,7 @@ func FuzzEstimate(f *testing.F) {
 	}
 	catalogue, err := products.Load()
 	require.NoError(f, err)
-	reader := estimate.NewReader()
+	reader := estimate.NewReader(nil)
 	f.Fuzz(func(t *testing.T, document []byte) {
 		e, err := reader.Estimate(document, catalogue)
 		if err != nil {

@@ -63,7 +63,7 @@ func compare(rounds, requests, clients int) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	answer, err := estimate.NewReader().Estimate(job.Job, catalogue)
+	answer, err := estimate.NewReader(nil).Estimate(job.Job, catalogue)
 	if err != nil {
 		return 0, err
 	}

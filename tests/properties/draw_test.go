@@ -43,7 +43,7 @@ func newBench(t *testing.T) bench {
 	t.Helper()
 	catalogue, err := products.Load()
 	require.NoError(t, err)
-	return bench{t: t, catalogue: catalogue, reader: estimate.NewReader()}
+	return bench{t: t, catalogue: catalogue, reader: estimate.NewReader(nil)}
 }
 
 // run works a document out; every document drawn here is without fault.

@@ -53,7 +53,7 @@ func airliner(t *testing.T) *estimate.Estimate {
 	require.NoError(t, err)
 	job, err := example.Find("airliner")
 	require.NoError(t, err)
-	got, err := estimate.NewReader().Estimate(job.Job, catalogue)
+	got, err := estimate.NewReader(nil).Estimate(job.Job, catalogue)
 	require.NoError(t, err)
 	return got
 }
