@@ -1,10 +1,12 @@
 package api
 
 import (
+	"bytes"
 	"encoding/json"
 	"net/http"
 	"strconv"
 	"strings"
+	"sync"
 
 	"github.com/gin-gonic/gin"
 )
@@ -86,12 +88,14 @@ func accepts(c *gin.Context, hint string, offers ...string) string {
 // cannot be encoded, such as one with a NaN in it, is a 500 and not an empty
 // 200.
 func respond(c *gin.Context, value any) {
-	data, err := json.Marshal(value)
-	if err != nil {
+	buffer := buffers.Get().(*bytes.Buffer)
+	defer buffers.Put(buffer)
+	buffer.Reset()
+	if err := json.NewEncoder(buffer).Encode(value); err != nil {
 		refuseError(c, err)
 		return
 	}
-	send(c, http.StatusOK, "application/json", data)
+	send(c, http.StatusOK, "application/json", bytes.TrimSuffix(buffer.Bytes(), []byte("\n")))
 }
 
 // send answers with a body whose length is told, also to HEAD.
@@ -99,3 +103,5 @@ func send(c *gin.Context, status int, kind string, data []byte) {
 	c.Header("Content-Length", strconv.Itoa(len(data)))
 	c.Data(status, kind, data)
 }
+
+var buffers = sync.Pool{New: func() any { return new(bytes.Buffer) }}

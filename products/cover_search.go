@@ -50,7 +50,7 @@ type covering struct {
 
 // search returns how many of each offer to buy.
 func search(needed float64, offers []PackOffer, priced bool) ([]int64, error) {
-	c := &covering{byRest: map[int64]int32{}, labels: make([]label, 0, 64)}
+	c := &covering{byRest: map[int64]int32{}, labels: make([]label, 0, 8)}
 	var common int64
 	for i, offer := range offers {
 		s := size{parts(offer.Pack), parts(offer.Pack), i}

@@ -45,9 +45,10 @@ type bodyLoft struct {
 	tailLine    float64
 }
 
-func loftBody(stations []Station) bodyLoft {
+func loftBody(stations []Station) bodyLoft { return loftWith(stations, arcNodes(stations...)) }
+
+func loftWith(stations []Station, nodes []arcNode) bodyLoft {
 	var b bodyLoft
-	nodes := arcNodes(stations...)
 	arc := newSectionArc(stations[0], nodes)
 	b.noseLine = halfOutline(arc)
 	for i := 1; i < len(stations); i++ {

@@ -48,6 +48,7 @@ type arcNode struct {
 // less than 1e-9 on a section a hundred times as wide as high.
 var (
 	quarterEllipse = sync.OnceValue(func() []arcNode { return quarter(3.7, 26) })
+	rough          = sync.OnceValue(func() []arcNode { return quarter(3.7, 8) })
 	quarterAny     = sync.OnceValue(func() []arcNode { return quarter(6.2, 40) })
 )
 

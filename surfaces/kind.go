@@ -1,6 +1,10 @@
 package surfaces
 
-import "filmbuild/surfaces/quantity"
+import (
+	"sync"
+
+	"filmbuild/surfaces/quantity"
+)
 
 // Kind describes one kind of shape for the catalogue.
 type Kind struct {
@@ -22,7 +26,7 @@ type kind struct {
 // New returns a pointer to the struct of a kind with its defaults set, and
 // false for a kind that does not exist.
 func New(name string) (Shape, bool) {
-	for _, k := range kinds() {
+	for _, k := range kindList() {
 		if k.name == name {
 			return k.make(), true
 		}
@@ -32,12 +36,14 @@ func New(name string) (Shape, bool) {
 
 // Kinds lists every kind, in a fixed order. The examples are invented.
 func Kinds() []Kind {
-	list := make([]Kind, 0, len(kinds()))
-	for _, k := range kinds() {
+	list := make([]Kind, 0, len(kindList()))
+	for _, k := range kindList() {
 		list = append(list, Kind{k.name, k.doc, k.faces, quantity.Describe(k.make()), k.example()})
 	}
 	return list
 }
+
+var kindList = sync.OnceValue(kinds)
 
 func kinds() []kind {
 	return []kind{

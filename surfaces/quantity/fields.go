@@ -3,6 +3,7 @@ package quantity
 import (
 	"fmt"
 	"reflect"
+	"strconv"
 	"strings"
 	"sync"
 )
@@ -76,7 +77,7 @@ func checkValue(v reflect.Value, at string, report func(pointer, code, detail st
 		v = v.Elem()
 	}
 	for _, f := range describeType(v.Type()) {
-		value, pointer := v.FieldByIndex(f.index), at+"/"+f.Name
+		value := v.FieldByIndex(f.index)
 		if value.Kind() == reflect.Pointer {
 			if value.IsNil() {
 				continue
@@ -86,19 +87,19 @@ func checkValue(v reflect.Value, at string, report func(pointer, code, detail st
 		switch {
 		case value.Kind() == reflect.Slice && value.Type().Elem().Kind() == reflect.Struct:
 			for i := range value.Len() {
-				checkValue(value.Index(i), fmt.Sprintf("%s/%d", pointer, i), report)
+				checkValue(value.Index(i), at+"/"+f.Name+"/"+strconv.Itoa(i), report)
 			}
 		case value.Kind() == reflect.Struct:
 			if value.Type().PkgPath() == v.Type().PkgPath() {
-				checkValue(value, pointer, report)
+				checkValue(value, at+"/"+f.Name, report)
 			}
 		case f.limits != nil:
-			checkNumber(f, value, pointer, report)
+			checkNumber(f, value, at, report)
 		}
 	}
 }
 
-func checkNumber(f Field, value reflect.Value, pointer string, report func(pointer, code, detail string)) {
+func checkNumber(f Field, value reflect.Value, at string, report func(pointer, code, detail string)) {
 	var number float64
 	switch {
 	case value.CanFloat():
@@ -115,5 +116,5 @@ func checkNumber(f Field, value reflect.Value, pointer string, report func(point
 	if number == 0 {
 		said = "is missing or 0"
 	}
-	report(pointer, "out_of_range", fmt.Sprintf("%s %s; it must be %s", f.Name, said, f.limits.Text(f.Unit)))
+	report(at+"/"+f.Name, "out_of_range", fmt.Sprintf("%s %s; it must be %s", f.Name, said, f.limits.Text(f.Unit)))
 }
