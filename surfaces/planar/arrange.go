@@ -3,7 +3,6 @@ package planar
 import (
 	"errors"
 	"fmt"
-	"slices"
 )
 
 // Base is the colour of the ground on which all layers lie. A layer of this
@@ -22,9 +21,8 @@ var ErrNoColour = errors.New("a layer has no colour")
 // Arrangement is what one sees of layers laid on each other: the borders
 // between unlike colours. It is the same for the same layers, always.
 type Arrangement struct {
-	frame   frame
 	colours []string // of the layers, in the order put down; the ground is first
-	borders []border
+	parts   []part
 }
 
 // Arrange works out what is seen of the layers, the first at the bottom. It
@@ -44,27 +42,27 @@ func Arrange(layers []Layer) (*Arrangement, error) {
 				return nil, fmt.Errorf("layer %d, outline %d: %w", i, k, err)
 			}
 		}
-		colourOf[i] = slices.Index(a.colours, l.Colour)
-		if colourOf[i] < 0 {
-			colourOf[i] = len(a.colours)
-			a.colours = append(a.colours, l.Colour)
-		}
+		colourOf[i] = a.number(l.Colour)
 	}
-	a.frame = frameOf(layers)
+	seen := part{frame: frameOf(layers), at: []Point{{}}}
+	for i := range a.colours {
+		seen.colours = append(seen.colours, i)
+	}
 	var edges []edge
 	outlines := 0
 	for i, l := range layers {
 		for k, o := range l.Outline {
 			var err error
-			if edges, err = edgesOf(o, a.frame, i, outlines, edges); err != nil {
+			if edges, err = edgesOf(o, seen.frame, i, outlines, edges); err != nil {
 				return nil, fmt.Errorf("layer %d, outline %d: %w", i, k, err)
 			}
 			outlines++
 		}
 	}
 	for _, group := range clusters(edges, outlines) {
-		a.add(group, colourOf)
+		seen.add(group, colourOf)
 	}
+	a.parts = []part{seen}
 	return a, nil
 }
 
@@ -79,7 +77,7 @@ const (
 // colours. Where edges pass each other at about the tolerance, joining their
 // vertices bends them; the bent pieces are then cut in their turn, until none
 // moves, so that the sides of a piece are asked of what the piece has become.
-func (a *Arrangement) add(edges []edge, colourOf []int) {
+func (a *part) add(edges []edge, colourOf []int) {
 	c := cutUp(edges, true)
 	for round := 1; c.moved > clean && round < mostRounds; round++ {
 		edges = c.snapped(edges)
@@ -97,6 +95,9 @@ func (a *Arrangement) add(edges []edge, colourOf []int) {
 		b := border{from: c.vertices[p.low].at, to: c.vertices[p.high].at, radius: e.radius, turn: e.turn, left: left, right: right}
 		if !p.forward {
 			b.turn = -b.turn
+		}
+		if e.course != nil {
+			b.course = e.along(p.forward, b.from, b.to)
 		}
 		a.borders = append(a.borders, b)
 	}

@@ -11,17 +11,19 @@ import (
 // or a knife can follow.
 const tolerance = 1e-10
 
-// edge is a straight line or an arc inside one quadrant of its circle, so that
-// both coordinates only rise or only fall along it and its box is that of its
-// ends. A curve of another kind joins by being cut the same way and by its own
-// cases in meet, near, middle and the measures of border.
+// edge is a straight line, an arc inside one quadrant of its circle or a part of
+// a Bézier curve cut the same way, so that both coordinates only rise or only
+// fall along it and its box is that of its ends.
 type edge struct {
 	from, to Point
 	box      Box
 	centre   Point
 	radius   float64 // 0 for a straight line
 	turn     float64 // +1 for an arc to the left, -1 to the right, 0 straight
-	cutFrom  bool    // the end is no corner of the outline but a cut at an extreme
+	course   *cubic  // of a curve, nil for lines and arcs
+	begin    float64 // parameters of the curve at its ends, in either order
+	end      float64
+	cutFrom  bool // the end is no corner of the outline but a cut at an extreme
 	cutTo    bool
 	layer    int
 	outline  int // outline and corner it came from
@@ -37,11 +39,15 @@ const flattest = 1e5
 var ErrFlatArc = errors.New("an arc is flatter than a radius of 100,000 times the figure's size")
 
 // edgesOf appends the edges of the outline, seen in the frame, to out: arcs cut
-// at the four extremes of their circles. Corners that coincide make none, and
+// at the four extremes of their circles, curves where they turn back. Corners that coincide make none, and
 // an arc whose rise is below the tolerance is a straight line.
 func edgesOf(o Outline, in frame, layer, number int, out []edge) ([]edge, error) {
 	for i, c := range o {
 		e := edge{from: in.point(c.At), to: in.point(o[(i+1)%len(o)].At), layer: layer, outline: number, corner: i}
+		if c.Bend != nil {
+			out = bends(e, &cubic{e.from, in.point(c.Bend.First), in.point(c.Bend.Second), e.to}, out)
+			continue
+		}
 		chord := e.to.minus(e.from).length()
 		if chord == 0 {
 			continue
@@ -117,8 +123,11 @@ func (e *edge) near(p Point, d float64) bool {
 	return e.box.holds(p, d) && e.off(p) <= d
 }
 
-// off is the distance of a point beside the edge from its line or circle.
+// off is the distance of a point beside the edge from its line, circle or curve.
 func (e *edge) off(p Point) float64 {
+	if e.course != nil {
+		return e.course.at(e.parameter(p)).minus(p).length()
+	}
 	if e.radius > 0 {
 		return math.Abs(p.minus(e.centre).length() - e.radius)
 	}
@@ -132,6 +141,10 @@ func (e *edge) off(p Point) float64 {
 // middle is the point of the edge halfway between two of its points.
 func (e *edge) middle(p, q Point) Point {
 	half := p.plus(q).times(0.5)
+	if e.course != nil {
+		along := q.minus(p)
+		return e.course.at(e.course.level(along, along.dot(half), e.begin, e.end))
+	}
 	if e.radius == 0 {
 		return half
 	}
@@ -140,10 +153,15 @@ func (e *edge) middle(p, q Point) Point {
 }
 
 // between is the edge from p to q along e, both at most some tolerances off it.
-// The circle of an arc is found anew, so that p and q lie on it.
+// The circle of an arc is found anew, and a curve is bent, so that p and q lie
+// on it.
 func (e *edge) between(p, q Point) edge {
 	part := *e
 	part.from, part.to = p, q
+	if e.course != nil {
+		part.course, part.begin, part.end = e.course.part(e.parameter(p), e.parameter(q), p, q), 0, 1
+		return part.boxed()
+	}
 	if chord := q.minus(p); e.radius > 0 && (p != e.from || q != e.to) {
 		half := math.Asin(min(1, chord.length()/(2*e.radius)))
 		part.centre = p.plus(q).times(0.5).plus(chord.left().times(e.turn * 0.5 / math.Tan(half)))
@@ -157,5 +175,6 @@ func (e edge) reversed() edge {
 	e.from, e.to = e.to, e.from
 	e.cutFrom, e.cutTo = e.cutTo, e.cutFrom
 	e.turn = -e.turn
+	e.begin, e.end = e.end, e.begin
 	return e
 }

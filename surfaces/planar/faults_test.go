@@ -18,9 +18,9 @@ func TestArrangeRefusesWhatItCannotMeasure(t *testing.T) {
 		"no number":   {Layer{"white", Region{Polygon(Point{math.NaN(), 0}, Point{1, 0}, Point{0, 1})}}, ErrNotFinite, "layer 1, outline 0: corner 0"},
 		"no end":      {Layer{"white", Region{square, Polygon(Point{1, 0}, Point{0, math.Inf(-1)}, Point{0, 1})}}, ErrNotFinite, "layer 1, outline 1: corner 1"},
 		"no colour":   {Layer{"", Region{square}}, ErrNoColour, "layer 1"},
-		"flat arc":    {Layer{"white", Region{{{Point{0, 0}, 1e-6}, {Point{1, 0}, 0}, {Point{1, 1}, 0}}}}, ErrFlatArc, "outline 0: corner 0"},
-		"full circle": {Layer{"white", Region{{{Point{0, 0}, 2 * math.Pi}, {Point{1, 0}, 0}}}}, nil, "less than a full turn"},
-		"no sweep":    {Layer{"white", Region{{{Point{0, 0}, math.NaN()}, {Point{1, 0}, 0}}}}, nil, "less than a full turn"},
+		"flat arc":    {Layer{"white", Region{{{At: Point{0, 0}, Sweep: 1e-6}, {At: Point{1, 0}, Sweep: 0}, {At: Point{1, 1}, Sweep: 0}}}}, ErrFlatArc, "outline 0: corner 0"},
+		"full circle": {Layer{"white", Region{{{At: Point{0, 0}, Sweep: 2 * math.Pi}, {At: Point{1, 0}, Sweep: 0}}}}, nil, "less than a full turn"},
+		"no sweep":    {Layer{"white", Region{{{At: Point{0, 0}, Sweep: math.NaN()}, {At: Point{1, 0}, Sweep: 0}}}}, nil, "less than a full turn"},
 	} {
 		_, err := Arrange([]Layer{{"red", Region{square}}, c.layer})
 		require.ErrorContains(t, err, c.said, name)
@@ -52,7 +52,7 @@ func TestNothingToSee(t *testing.T) {
 
 // A straight line drawn as an arc of no rise is a straight line.
 func TestArcWithoutRise(t *testing.T) {
-	a := arranged(t, Layer{"white", Region{{{Point{0, 0}, 1e-13}, {Point{1, 0}, 0}, {Point{1, 1}, 0}, {Point{0, 1}, 0}}}})
+	a := arranged(t, Layer{"white", Region{{{At: Point{0, 0}, Sweep: 1e-13}, {At: Point{1, 0}, Sweep: 0}, {At: Point{1, 1}, Sweep: 0}, {At: Point{0, 1}, Sweep: 0}}}})
 	assert.InDelta(t, 1, areaOf(a, "white"), 1e-12)
 	assert.InDelta(t, 4, lengthOf(a, "white", Base), 1e-12)
 }

@@ -10,13 +10,16 @@ type frame struct {
 	size   float64 // a power of two, so that scaling rounds nothing
 }
 
-// frameOf returns the frame about all corners. An arc may reach beyond it.
+// frameOf returns the frame about all corners and control points. An arc may reach beyond it.
 func frameOf(layers []Layer) frame {
-	box := Box{Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}}
+	box := nowhere()
 	for _, l := range layers {
 		for _, o := range l.Outline {
 			for _, c := range o {
 				box = box.with(Box{c.At, c.At})
+				if c.Bend != nil {
+					box = box.with(boxOf(c.Bend.First, c.Bend.Second))
+				}
 			}
 		}
 	}

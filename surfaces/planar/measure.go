@@ -6,71 +6,57 @@ import (
 	"slices"
 )
 
-// border is a line or an arc of at most a quarter turn with one colour on its
-// left and another on its right, by their numbers in the arrangement.
-type border struct {
-	from, to    Point
-	radius      float64
-	turn        float64
-	left, right int
-}
-
-// sweep is the angle of the arc, without sign.
-func (b border) sweep() float64 {
-	return 2 * math.Asin(min(1, b.to.minus(b.from).length()/(2*b.radius)))
-}
-
-func (b border) length() float64 {
-	if b.radius == 0 {
-		return b.to.minus(b.from).length()
-	}
-	return b.radius * b.sweep()
-}
-
-// area is the border's part of the area to its left.
-//
-//	½ ∫ (x·dy − y·dx) = ½ · from × to  ±  ½ · r² · (sweep − sin sweep)
-func (b border) area() float64 {
-	chord := b.from.cross(b.to) / 2
-	if b.radius == 0 {
-		return chord
-	}
-	return chord + b.turn*b.radius*b.radius/2*lessSine(b.sweep())
-}
-
-// lessSine is x − sin x without the loss of digits near 0.
-func lessSine(x float64) float64 {
-	if x > 0.3 {
-		return x - math.Sin(x)
-	}
-	s := x * x
-	return x * s / 6 * (1 - s/20*(1-s/42*(1-s/72*(1-s/110))))
-}
-
 // Area is the part of the plane that shows one colour.
 type Area struct {
 	Colour string
 	Area   float64
+	Centre Point // its centroid
 }
 
-// Areas returns the area of each colour that shows, in the order in which the
-// colours were first put down; the ground has none.
+// Areas returns the area of each colour that shows, with its centroid, in the
+// order in which the colours were first put down; the ground has none.
 func (a *Arrangement) Areas() []Area {
 	sums := make([]float64, len(a.colours))
+	moments := make([]Point, len(a.colours)) // first moments
 	seen := make([]bool, len(a.colours))
-	for _, b := range a.borders {
-		part := b.area()
-		sums[b.left] += part
-		sums[b.right] -= part
-		seen[b.left], seen[b.right] = true, true
+	for i := range a.parts {
+		a.parts[i].addAreas(sums, moments, seen)
 	}
 	var out []Area
 	for i := 1; i < len(sums); i++ {
 		if seen[i] {
-			out = append(out, Area{a.colours[i], max(0, sums[i]) * a.frame.size * a.frame.size})
+			one := Area{Colour: a.colours[i], Area: max(0, sums[i])}
+			if one.Area > 0 {
+				one.Centre = moments[i].times(1 / sums[i])
+			}
+			out = append(out, one)
 		}
 	}
 	return out
+}
+
+// addAreas adds those of every copy to the sums of the arrangement.
+func (p *part) addAreas(sums []float64, moments []Point, seen []bool) {
+	areas, firsts := make([]float64, len(p.colours)), make([]Point, len(p.colours))
+	for _, b := range p.borders {
+		area, first := b.area(), b.moment()
+		areas[b.left] += area
+		areas[b.right] -= area
+		firsts[b.left] = firsts[b.left].plus(first)
+		firsts[b.right] = firsts[b.right].minus(first)
+		seen[p.colours[b.left]], seen[p.colours[b.right]] = true, true
+	}
+	var shift Point // of all copies together
+	for _, at := range p.at {
+		shift = shift.plus(at)
+	}
+	n, size := float64(len(p.at)), p.frame.size
+	for k, colour := range p.colours {
+		area := areas[k] * size * size
+		sums[colour] += n * area
+		first := firsts[k].times(size * size * size).plus(p.frame.origin.times(area))
+		moments[colour] = moments[colour].plus(first.times(n)).plus(shift.times(area))
+	}
 }
 
 // Length is the length of all borders between two colours. Colour names the
@@ -85,19 +71,22 @@ type Length struct {
 func (a *Arrangement) Lengths() []Length {
 	n := len(a.colours)
 	sums := make([]float64, n*n)
-	for _, b := range a.borders {
-		first, second := min(b.left, b.right), max(b.left, b.right)
-		if first == 0 {
-			first, second = second, first
+	for _, p := range a.parts {
+		for _, b := range p.borders {
+			first, second := p.colours[b.left], p.colours[b.right]
+			first, second = min(first, second), max(first, second)
+			if first == 0 {
+				first, second = second, first
+			}
+			sums[first*n+second] += b.length() * p.frame.size * float64(len(p.at))
 		}
-		sums[first*n+second] += b.length()
 	}
 	var out []Length
 	for first := 1; first < n; first++ {
 		for k := 1; k <= n; k++ {
 			second := k % n // the ground after all others
 			if sum := sums[first*n+second]; sum > 0 {
-				out = append(out, Length{[2]string{a.colours[first], a.colours[second]}, sum * a.frame.size})
+				out = append(out, Length{[2]string{a.colours[first], a.colours[second]}, sum})
 			}
 		}
 	}
@@ -107,36 +96,63 @@ func (a *Arrangement) Lengths() []Length {
 // Box returns the smallest upright box about everything painted; the zero box
 // if nothing shows.
 func (a *Arrangement) Box() Box {
-	box := Box{Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}}
-	for _, b := range a.borders {
-		box = box.with(boxOf(b.from, b.to))
+	box, empty := nowhere(), true
+	for _, p := range a.parts {
+		own := nowhere()
+		for _, b := range p.borders {
+			own = own.with(boxOf(b.from, b.to))
+		}
+		for _, at := range p.at {
+			if len(p.borders) > 0 {
+				empty = false
+				box = box.with(Box{p.frame.back(own.Min).plus(at), p.frame.back(own.Max).plus(at)})
+			}
+		}
 	}
-	if len(a.borders) == 0 {
+	if empty {
 		return Box{}
 	}
-	return Box{a.frame.back(box.Min), a.frame.back(box.Max)}
+	return box
 }
 
-// Piece is a piece of border: a line or an arc that sweeps Sweep radians, as
-// in a Corner.
+// Piece is a piece of border: a line, an arc that sweeps Sweep radians or a
+// Bézier curve, as in a Corner.
 type Piece struct {
 	From, To    Point
 	Sweep       float64
+	Bend        *Bend
 	Left, Right string
 }
 
 // Pieces returns all pieces of border, in the order of their ends along x and
 // then y. Each colour's pieces together close.
 func (a *Arrangement) Pieces() []Piece {
-	out := make([]Piece, len(a.borders))
-	for i, b := range a.borders {
-		out[i] = Piece{a.frame.back(b.from), a.frame.back(b.to), 0, a.colours[b.left], a.colours[b.right]}
-		if b.radius > 0 {
-			out[i].Sweep = b.turn * b.sweep()
+	var out []Piece
+	for i := range a.parts {
+		p := &a.parts[i]
+		for _, at := range p.at {
+			for _, b := range p.borders {
+				out = append(out, Piece{p.placed(b.from, at), p.placed(b.to, at), 0, nil, a.colours[p.colours[b.left]], a.colours[p.colours[b.right]]})
+				last := &out[len(out)-1]
+				switch {
+				case b.course != nil:
+					last.Bend = &Bend{p.placed(b.course[1], at), p.placed(b.course[2], at)}
+				case b.radius > 0:
+					last.Sweep = b.turn * b.sweep()
+				}
+			}
 		}
 	}
 	slices.SortStableFunc(out, func(p, q Piece) int {
 		return cmp.Or(cmp.Compare(p.From.X, q.From.X), cmp.Compare(p.From.Y, q.From.Y), cmp.Compare(p.To.X, q.To.X), cmp.Compare(p.To.Y, q.To.Y))
 	})
 	return out
+}
+
+// placed is where a point of the part's frame lies in the copy shifted by at.
+func (p *part) placed(q, at Point) Point { return p.frame.back(q).plus(at) }
+
+// nowhere is the box that any other box extends.
+func nowhere() Box {
+	return Box{Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}}
 }

@@ -7,6 +7,8 @@ import "math"
 // vertices already, and every vertex cuts every edge that it lies on.
 func meet(e, f *edge, out []Point) []Point {
 	switch {
+	case e.course != nil || f.course != nil:
+		return meetCurves(e, f, out)
 	case e.radius == 0 && f.radius == 0:
 		return meetLines(e, f, out)
 	case e.radius == 0:

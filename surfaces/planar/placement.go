@@ -30,7 +30,7 @@ func (m Placement) Point(p Point) Point {
 func (m Placement) Outline(o Outline) Outline {
 	moved := make(Outline, len(o))
 	for i, c := range o {
-		moved[i] = Corner{m.Point(c.At), c.Sweep}
+		moved[i] = Corner{m.Point(c.At), c.Sweep, c.Bend.moved(m.Point)}
 		if m.Mirror {
 			moved[i].Sweep = -c.Sweep
 		}

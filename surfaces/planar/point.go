@@ -1,8 +1,10 @@
-// Package planar measures figures drawn with straight lines and circular arcs:
-// the area of every colour one sees and the length of every border between two
+// Package planar measures figures drawn with straight lines, circular arcs and
+// Bézier curves: the area of every colour one sees and the length of every border between two
 // colours, exactly, where figures overlap, touch and hide each other.
 //
-// Nothing is drawn on a raster and no arc is replaced by a polygon. Every edge
+// Nothing is drawn on a raster, and no arc and no curve is replaced by a polygon:
+// areas and centroids have closed forms, lengths of curves are integrated to
+// 1e-13 of themselves, and crossings are found to the tolerance below. Every edge
 // is cut at every crossing, each piece is classed by the colour on its left
 // and on its right, areas follow by Green's theorem and lengths by adding.
 //

@@ -16,9 +16,9 @@ func TestSimpleOutlines(t *testing.T) {
 		"two half circles":  RoundedRectangle(Point{}, Point{2, 1}, 0.5),
 		"arrow":             Polygon(Point{0, 0}, Point{2, 1}, Point{0, 2}, Point{1, 1}),
 		"doubled corner":    Polygon(Point{0, 0}, Point{1, 0}, Point{1, 0}, Point{0, 1}),
-		"lens":              {{Point{0, 0}, 1}, {Point{1, 0}, 1}},
-		"crescent":          {{Point{0, 0}, 3}, {Point{1, 0}, -1}},
-		"three quarter arc": {{Point{1, 0}, 1.5 * math.Pi}, {Point{0, -1}, 0}},
+		"lens":              {{At: Point{0, 0}, Sweep: 1}, {At: Point{1, 0}, Sweep: 1}},
+		"crescent":          {{At: Point{0, 0}, Sweep: 3}, {At: Point{1, 0}, Sweep: -1}},
+		"three quarter arc": {{At: Point{1, 0}, Sweep: 1.5 * math.Pi}, {At: Point{0, -1}, Sweep: 0}},
 		"nothing":           {},
 	} {
 		assert.NoError(t, o.Simple(), name)
@@ -35,8 +35,8 @@ func TestOutlinesThatMeetThemselves(t *testing.T) {
 		"corner on an edge":    {Polygon(Point{0, 0}, Point{2, 0}, Point{2, 2}, Point{1, 0}, Point{0, 2}), Point{1, 0}},
 		"spike":                {Polygon(Point{0, 0}, Point{2, 0}, Point{1, 0}, Point{0, 1}), Point{1, 0}},
 		"two corners in one":   {Polygon(Point{0, 0}, Point{2, 0}, Point{1, 1}, Point{2, 2}, Point{0, 2}, Point{1, 1}), Point{1, 1}},
-		"arc across a line":    {Outline{{Point{0, 0}, 0}, {Point{4, 0}, 0}, {Point{3, 0.8}, -math.Pi}, {Point{1, 0.8}, 0}}, Point{}},
-		"arc against the line": {Outline{{Point{0, 0}, 0}, {Point{4, 0}, 0}, {Point{3, 1}, -math.Pi}, {Point{1, 1}, 0}}, Point{2, 0}},
+		"arc across a line":    {Outline{{At: Point{0, 0}, Sweep: 0}, {At: Point{4, 0}, Sweep: 0}, {At: Point{3, 0.8}, Sweep: -math.Pi}, {At: Point{1, 0.8}, Sweep: 0}}, Point{}},
+		"arc against the line": {Outline{{At: Point{0, 0}, Sweep: 0}, {At: Point{4, 0}, Sweep: 0}, {At: Point{3, 1}, Sweep: -math.Pi}, {At: Point{1, 1}, Sweep: 0}}, Point{2, 0}},
 	} {
 		err := c.outline.Simple()
 		var crossing *CrossingError

@@ -98,8 +98,8 @@ func verticesOf(edges []edge, fresh bool) (vertices []vertex, ties []tie, moved 
 	return vertices, ties, moved
 }
 
-// snapCuts moves the cuts of arcs onto marks of the same arc so near that the
-// arc's rise in between is lost in the tolerance. A short piece left there
+// snapCuts moves the cuts of arcs and curves onto marks of the same arc so near
+// that the arc's rise in between is lost in the tolerance. A short piece left there
 // would hug the tangent at the mark, and rounding would decide on which side of
 // it the piece lies.
 func snapCuts(edges []edge, marks []mark) {
@@ -108,8 +108,8 @@ func snapCuts(edges []edge, marks []mark) {
 		if !edges[i].cutTo {
 			continue
 		}
-		e, f := &edges[i], &edges[i+1] // an arc's edges follow each other
-		at, to, nearest := e.to, e.to, max(math.Sqrt(e.radius*tolerance), 2*tolerance)
+		e, f := &edges[i], &edges[i+1] // the edges of an arc or curve follow each other
+		at, to, nearest := e.to, e.to, max(math.Sqrt(e.roundness()*tolerance), 2*tolerance)
 		first, _ := slices.BinarySearchFunc(marks, at.X-nearest, func(m mark, x float64) int { return cmp.Compare(m.at.X, x) })
 		for _, m := range marks[first:] {
 			if m.at.X > at.X+nearest {
@@ -118,6 +118,10 @@ func snapCuts(edges []edge, marks []mark) {
 			if d := m.at.minus(at).length(); d <= nearest && (e.near(m.at, reach) || f.near(m.at, reach)) {
 				to, nearest = m.at, d
 			}
+		}
+		if e.course != nil && to != at {
+			e.end = e.course.nearest(to, 0, 1, e.end)
+			f.begin = e.end
 		}
 		e.to, f.from = to, to
 		*e, *f = e.boxed(), f.boxed()

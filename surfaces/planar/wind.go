@@ -94,6 +94,9 @@ func (e *edge) rightOf(p Point) bool {
 	if p.X > e.box.Max.X {
 		return false
 	}
+	if e.course != nil {
+		return e.course.at(e.course.level(Point{0, 1}, p.Y, e.begin, e.end)).X > p.X
+	}
 	if e.radius == 0 {
 		side := e.to.minus(e.from).cross(p.minus(e.from))
 		return side > 0 == (e.rise() > 0)
