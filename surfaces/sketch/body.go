@@ -52,14 +52,17 @@ func drawBody(d *drawing, s *surfaces.Body, layout bodyLayout) {
 	top, bottom := -high*h.ky, -low*h.ky
 	half, long := wide/2*h.ky, h.x(last)
 
-	if layout != planBelow {
+	switch layout {
+	case planBeside:
 		d.marks = 8
+	case planBare:
+		d.marks = 6
 	}
 	d.silhouette(h, point{}, true, h.top, h.keel)
 	d.rows([]string{"height"}, t.marks(t.heights, h, 0, h.top), top, true)
 	under := d.rows([]string{"x"}, t.marks(t.places, h, 0, h.keel), bottom, false)
 	behind := point{max(long, d.taken.high.x) + 6 + max(half, sideNames), 0}
-	d.sections(h, behind)
+	d.sections(h, behind, top, bottom)
 	d.sectionSides(behind, top, bottom, half)
 
 	axis := point{0, under + 2 + half}
@@ -77,7 +80,7 @@ func drawBody(d *drawing, s *surfaces.Body, layout bodyLayout) {
 	}
 	if layout == planBare {
 		d.sparse = true
-		d.note("Exponents of the sections not shown.")
+		d.note(leftOut)
 		t.exponents = nil
 	}
 	names, further := t.further(!above)
@@ -165,7 +168,7 @@ func (d *drawing) silhouette(h hull, at point, main bool, upper, lower func(surf
 
 // sections draws the outlines of all sections from behind, one in the other;
 // of many, some.
-func (d *drawing) sections(h hull, axis point) {
+func (d *drawing) sections(h hull, axis point, top, bottom float64) {
 	const most = 12
 	step := max(1, (len(h.stations)+most-1)/most)
 	for i := 0; i < len(h.stations); i += step {
@@ -173,7 +176,7 @@ func (d *drawing) sections(h hull, axis point) {
 			d.draw(edge, d.path().polygon(superellipse(q, axis, h)).close())
 		}
 	}
-	d.centreMark(axis)
+	d.axis(point{axis.x, top}, point{axis.x, bottom})
 }
 
 // sectionSides names the sides of the sections, which are seen from behind.
@@ -182,7 +185,7 @@ func (d *drawing) sectionSides(axis point, top, bottom, half float64) {
 		name string
 		side float64
 	}{{"left", -1}, {"right", 1}} {
-		from := point{axis.x + s.side*3, top - 5}
+		from := point{axis.x + s.side*3, top - 6}
 		d.leader(from, point{axis.x + s.side*half/2, (top + bottom) / 2}, true)
 		d.sideways(d.face(s.name), from.plus(-s.side*2, -descent), s.side)
 	}

@@ -1,8 +1,6 @@
 package sketch
 
 import (
-	"math"
-
 	"filmbuild/surfaces"
 )
 
@@ -12,24 +10,18 @@ const viewGap = 12.0
 // drawBox shows a block from the left, from above and from the front.
 func drawBox(d *drawing, s *surfaces.Box) {
 	d.views = "Rectangular block from the left, from above and from the front"
-	d.threeViews([3]float64{s.LengthM, s.WidthM, s.HeightM}, true)
+	b := d.threeViews([3]float64{s.LengthM, s.WidthM, s.HeightM}, [3]string{"length", "width", "height"}, outline)
+	d.within(b.side, b.side.low.y-4, d.face("left"), d.face("right"))
+	d.within(b.front, b.front.low.y-4, d.face("front"), d.face("back"))
+	d.beneath(b.plan, d.face("top"), d.face("bottom"))
 }
 
-// drawBounds shows the box around a part of which no more is drawn.
-func drawBounds(d *drawing, s Boxed) {
-	low, high := s.BoundingBox()
-	var extent [3]float64
-	for i := range extent {
-		extent[i] = math.Abs(high[i] - low[i])
-	}
-	d.views = "The box around the part, from the left, from above and from the front"
-	d.note("The box around the part; its form is not drawn.")
-	d.threeViews(extent, false)
-}
+// blockViews are where the three views of a block stand.
+type blockViews struct{ side, plan, front bounds }
 
 // threeViews draws length × height, length × width below it, and width × height
-// beside it. faces says whether the sides have names.
-func (d *drawing) threeViews(extent [3]float64, faces bool) {
+// beside it.
+func (d *drawing) threeViews(extent [3]float64, names [3]string, p pen) blockViews {
 	d.upTo(max(extent[0], extent[1], extent[2]))
 	var shown [3]float64
 	var cut, false3 [3]bool
@@ -43,10 +35,6 @@ func (d *drawing) threeViews(extent [3]float64, faces bool) {
 		false3[i] = cut[i] || f != 1
 	}
 	l, w, h := shown[0], shown[1], shown[2]
-	p := outline
-	if !faces {
-		p = imaginary
-	}
 	side := bounds{point{0, -h}, point{l, 0}}
 	plan := bounds{point{0, viewGap}, point{l, viewGap + w}}
 	front := bounds{point{l + viewGap, -h}, point{l + viewGap + w, 0}}
@@ -54,15 +42,14 @@ func (d *drawing) threeViews(extent [3]float64, faces bool) {
 	d.bar(p, plan, cut[0] || cut[1], cut[1], false)
 	d.bar(p, front, cut[1] || cut[2], cut[2], false)
 
-	d.upright(side.low, point{0, 0}, -firstDimension, plain("height", extent[2]).unless(false3[2]))
-	d.upright(plan.low, point{0, plan.high.y}, -firstDimension, plain("width", extent[1]).unless(false3[1]))
-	d.level(point{0, plan.high.y}, plan.high, plan.high.y+firstDimension, plain("length", extent[0]).unless(false3[0]))
-	if !faces {
-		return
+	d.upright(side.low, point{0, 0}, -firstDimension, plain(names[2], extent[2]).unless(false3[2]))
+	left := -firstDimension
+	if d.abreast {
+		left -= nextDimension
 	}
-	d.within(side, side.low.y-4, d.face("left"), d.face("right"))
-	d.within(front, front.low.y-4, d.face("front"), d.face("back"))
-	d.beneath(plan, d.face("top"), d.face("bottom"))
+	d.upright(plan.low, point{0, plan.high.y}, left, plain(names[1], extent[1]).unless(false3[1]))
+	d.level(point{0, plan.high.y}, plan.high, plan.high.y+firstDimension, plain(names[0], extent[0]).unless(false3[0]))
+	return blockViews{side, plan, front}
 }
 
 // beneath writes texts inside a box or else to its right.

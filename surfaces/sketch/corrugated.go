@@ -80,36 +80,32 @@ func (w waves) height(at float64) float64 {
 // stretchOf draws the profile from one place to another, in pitches, the first
 // at x on paper.
 func (w waves) stretchOf(way *path, from, to, x float64) {
-	add := func(at float64, first bool) {
-		q := point{x + (at-from)*w.pitch, -w.height(at)}
-		if first {
-			way.move(q)
-		} else {
-			way.line(q)
-		}
+	place := func(at, height float64) point { return point{x + (at-from)*w.pitch, -height} }
+	way.move(place(from, w.height(from)))
+	for _, q := range w.corners(from, to) {
+		way.line(place(q.at, q.height))
 	}
-	add(from, true)
-	for _, at := range w.corners(from, to) {
-		add(at, false)
-	}
-	add(to, false)
+	way.line(place(to, w.height(to)))
 }
 
-// corners are the places between from and to where a line bends.
-func (w waves) corners(from, to float64) []float64 {
-	var list []float64
+// corner is a place where a line bends: in pitches, and its height on paper.
+type corner struct{ at, height float64 }
+
+// corners are those between two places; curves have many.
+func (w waves) corners(from, to float64) []corner {
+	var list []corner
 	if w.form != "trapezoid" {
 		const each = 32
 		for i := math.Floor(from*each) + 1; i < to*each; i++ {
-			list = append(list, i/each)
+			list = append(list, corner{i / each, w.height(i / each)})
 		}
 		return list
 	}
 	c, v := w.crest/w.pitch/2, w.valley/w.pitch/2
 	for n := math.Floor(from) - 1; n <= to+1; n++ {
-		for _, at := range []float64{n - v, n + v, n + 0.5 - c, n + 0.5 + c} {
-			if at > from && at < to {
-				list = append(list, at)
+		for _, q := range []corner{{n - v, 0}, {n + v, 0}, {n + 0.5 - c, w.depth}, {n + 0.5 + c, w.depth}} {
+			if q.at > from && q.at < to {
+				list = append(list, q)
 			}
 		}
 	}

@@ -40,20 +40,21 @@ func (b bounds) meets(c bounds) bool {
 type drawing struct {
 	lengths
 	scale
-	k      float64 // mm on paper for each m
-	at     point   // where the figure's origin lies on the sheet
-	trial  bool    // only the space that is taken counts, nothing is written
-	taken  bounds
-	texts  []bounds // where there are letters already
-	lines  []byte
-	fills  []byte
-	words  []byte
-	views  string   // what is shown, in words
-	spoken []string // the dimensions in words
-	faces  []string
-	notes  []string
-	marks  int  // most places in a row
-	sparse bool // places were left out of a row
+	k       float64 // mm on paper for each m
+	at      point   // where the figure's origin lies on the sheet
+	trial   bool    // only the space that is taken counts, nothing is written
+	taken   bounds
+	texts   []bounds // where there are letters already
+	lines   []byte
+	fills   []byte
+	words   []byte
+	views   string   // what is shown, in words
+	spoken  []string // the dimensions in words
+	faces   []string
+	notes   []string
+	marks   int  // most places in a row
+	sparse  bool // places were left out of a row
+	abreast bool // dimensions stand beside each other
 }
 
 func (d *drawing) note(text string) {

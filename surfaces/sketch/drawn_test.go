@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"filmbuild/surfaces"
+	"filmbuild/surfaces/mesh"
 )
 
 // maker draws shapes whose lengths lie between two bounds, in m, evenly on a
@@ -76,6 +77,9 @@ func (m maker) shape(kind string) surfaces.Shape {
 	case "ellipsoid":
 		a := func(label string) float64 { return m.length(label, 0.0005, 250) }
 		return &surfaces.Ellipsoid{AM: a("a"), BM: a("b"), CM: a("c"), Part: m.word("part", "whole", "half")}
+	case "mesh":
+		low := [3]float64{m.number("x", -5, 5), m.number("y", -5, 5), m.number("z", -5, 5)}
+		return resolved(low, [3]float64{low[0] + l("along x"), low[1] + l("along y"), low[2] + l("along z")})
 	case "nose":
 		return m.nose()
 	case "vessel":
@@ -97,6 +101,17 @@ func (m maker) shape(kind string) surfaces.Shape {
 		return s
 	}
 	return &surfaces.Swept{PerimeterM: l("perimeter"), LengthM: l("length")}
+}
+
+// resolved is a mesh of which the box was found to be this one.
+func resolved(low, high [3]float64) surfaces.Shape {
+	made, _ := surfaces.New("mesh")
+	s := made.(*surfaces.Mesh)
+	s.Mesh, s.Unit = "door.stl", "mm"
+	s.Resolve(mesh.Result{
+		Faces: []mesh.Face{{Name: "surface", AreaM2: 1}}, Box: mesh.Box{Low: low, High: high}, Accuracy: mesh.Accuracy{Percent: 2},
+	})
+	return s
 }
 
 func (m maker) panel() surfaces.Shape {

@@ -14,9 +14,13 @@ func drawNose(d *drawing, s *surfaces.Nose) {
 	d.views = "Round nose from the side, profile " + form
 	d.note("Profile: " + form + noseDetail(s) + ".")
 	d.upTo(max(l, greatestRound(s.Round), or(s.ArcRadiusM, 0)))
-	fr, fl := d.stretch(2*r), d.stretch(l)
-	L, R := l*d.k*fl, r*d.k*fr
 	const steps = 48
+	widest := 1.0 // as a share of the base; a secant ogive may be wider than its base
+	for i := range steps {
+		widest = max(widest, noseRadius(s, float64(i)/steps))
+	}
+	fr, fl := d.stretch(2*r*widest), d.stretch(l)
+	L, R := l*d.k*fl, r*d.k*fr
 	var upper, lower []point
 	for i := range steps + 1 {
 		u := float64(i) / steps
@@ -32,7 +36,7 @@ func drawNose(d *drawing, s *surfaces.Nose) {
 	d.axis(point{0, 0}, point{L, 0})
 	axis, right := point{L, 0}, L+firstDimension
 	d.round(s.Round, axis, L, R, right, "base", fr != 1)
-	d.level(point{0, 0}, point{L, R}, R+firstDimension, plain("length", l).unless(fl != 1))
+	d.level(point{0, 0}, point{L, R}, R*widest+firstDimension, plain("length", l).unless(fl != 1))
 	if s.ArcRadiusM != nil {
 		tip := upper[steps*3/5]
 		l := d.letters(radius("radius of the arc", *s.ArcRadiusM).unless(fr != 1 || fl != 1))
@@ -40,7 +44,7 @@ func drawNose(d *drawing, s *surfaces.Nose) {
 		d.leader(from, tip, false)
 		d.sideways(l, from.plus(0, capital/2), -1)
 	}
-	d.within(bounds{point{L * 0.45, -R * 0.75}, point{L, 0}}, -R-4, d.face("outside"))
+	d.within(bounds{point{L * 0.45, -R * 0.75}, point{L, 0}}, -R*widest-4, d.face("outside"))
 }
 
 func noseDetail(s *surfaces.Nose) string {
@@ -98,5 +102,5 @@ func ogiveRadius(r, l, rho, x float64) float64 {
 	if b/2+root == 0 {
 		y = 0
 	}
-	return min(max(0, (y+r/2)/r), 2)
+	return max(0, (y+r/2)/r)
 }

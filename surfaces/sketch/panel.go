@@ -110,7 +110,7 @@ func (d *drawing) ladder(list []callout, b bounds) float64 {
 	most := d.marks / 2
 	if len(list) > most {
 		d.sparse = true
-		d.note("Some figures left out.")
+		d.note(leftOut)
 		kept := make([]callout, most)
 		for i := range kept {
 			kept[i] = list[i*(len(list)-1)/(most-1)]

@@ -2,6 +2,9 @@ package sketch
 
 import "slices"
 
+// leftOut is said where figures had no room.
+const leftOut = "Some figures left out."
+
 // mark is a place along the x axis with what is said of it.
 type mark struct {
 	x     float64  // on the sheet, mm
@@ -63,7 +66,7 @@ func (d *drawing) thinned(marks []mark) []mark {
 		return marks
 	}
 	d.sparse = true
-	d.note("Some figures left out.")
+	d.note(leftOut)
 	kept := make([]mark, d.marks)
 	for i := range kept {
 		kept[i] = marks[i*(len(marks)-1)/(d.marks-1)]

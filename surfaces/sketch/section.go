@@ -27,7 +27,7 @@ func sectionsOf(s *surfaces.Wing) (root, tip section) {
 // around returns points once round the section from the trailing edge over the
 // upper side: x aft from the leading edge, y up.
 func (s section) around() []point {
-	const steps = 28
+	const steps = 40
 	var points []point
 	for i := steps; i >= 0; i-- {
 		points = append(points, s.at((1-math.Cos(math.Pi*float64(i)/steps))/2, 1))

@@ -27,6 +27,9 @@ func fitted(figures []figure, system System) *drawing {
 		if trial.sparse {
 			rank += several
 		}
+		if !trial.fits() {
+			rank += len(list)
+		}
 		if best.drawing == nil || rank < least {
 			least, best, chosen = rank, trial, f
 		}

@@ -35,19 +35,13 @@ const (
 	US System = "us"
 )
 
-// Boxed is a shape of which no more than the box around it is known: a scan.
-// A kind without a drawing of its own is drawn as that box, in m; x is the
-// length, y the width, z the height.
-type Boxed interface {
-	BoundingBox() (low, high [3]float64)
-}
-
 // SVG draws a shape. Every id in the picture starts with prefix, so that
 // several pictures can stand in one page; it is empty or a letter followed by
 // letters, digits, hyphens and underscores.
 //
-// The error is a surfaces.Faults for a shape that its Check refuses; a kind,
-// a system or a prefix that cannot be used is named. Equal arguments give equal
+// The error is a surfaces.Faults for a shape that its Check refuses; a kind, a
+// system or a prefix that cannot be used is named, and so is a mesh of more than
+// planetary size. Equal arguments give equal
 // bytes.
 func SVG(s surfaces.Shape, system System, prefix string) ([]byte, error) {
 	if system != SI && system != US {
@@ -67,7 +61,11 @@ func SVG(s surfaces.Shape, system System, prefix string) ([]byte, error) {
 	if !ok {
 		return nil, fmt.Errorf("there is no drawing of a %s", s.Kind())
 	}
-	return fitted(figures, system).document(s.Kind(), prefix), nil
+	d := fitted(figures, system)
+	if d.taken.width() > sheetWidth || d.taken.height() > sheetHeight {
+		return nil, fmt.Errorf("the %s is too large to be drawn at 1:%.0f", s.Kind(), d.real)
+	}
+	return d.document(s.Kind(), prefix), nil
 }
 
 // figure draws one shape.
@@ -84,9 +82,10 @@ func figuresOf(s surfaces.Shape) (figures []figure, ok bool) {
 			func(d *drawing) { drawPanel(d, s, mostMarks) },
 			func(d *drawing) { drawPanel(d, s, mostMarks*2/3) },
 			func(d *drawing) { drawPanel(d, s, mostMarks/3) },
+			func(d *drawing) { drawPanel(d, s, mostMarks/5) },
 		}, true
 	case *surfaces.Box:
-		return []figure{func(d *drawing) { drawBox(d, s) }}, true
+		return spacious(func(d *drawing) { drawBox(d, s) }), true
 	case *surfaces.Cylinder:
 		return []figure{func(d *drawing) { drawCylinder(d, s) }}, true
 	case *surfaces.Frustum:
@@ -117,13 +116,18 @@ func figuresOf(s surfaces.Shape) (figures []figure, ok bool) {
 		return []figure{func(d *drawing) { drawCorrugated(d, s) }}, true
 	case *surfaces.Revolved:
 		return []figure{func(d *drawing) { drawRevolved(d, s) }}, true
+	case *surfaces.Mesh:
+		return spacious(func(d *drawing) { drawMesh(d, s) }), true
 	case *surfaces.Swept:
 		return []figure{func(d *drawing) { drawSwept(d, s) }}, true
 	}
-	if b, boxed := s.(Boxed); boxed {
-		return []figure{func(d *drawing) { drawBounds(d, b) }}, true
-	}
 	return nil, false
+}
+
+// spacious is a figure, and the same with its dimensions beside each other where
+// they would be above each other.
+func spacious(f figure) []figure {
+	return []figure{f, func(d *drawing) { d.abreast = true; f(d) }}
 }
 
 func isPrefix(s string) bool {

@@ -130,26 +130,29 @@ func TestWhatCannotBeDrawnIsRefused(t *testing.T) {
 	assert.ErrorContains(t, err, "there is no drawing of a odd")
 }
 
-// odd is a kind without a drawing, scanned one of which only the box is known.
+// odd is a kind without a drawing.
 type odd struct{ surfaces.Shape }
 
 func (odd) Kind() string                             { return "odd" }
 func (odd) Check(func(pointer, code, detail string)) {}
 
-type scanned struct{ odd }
-
-func (scanned) BoundingBox() (low, high [3]float64) {
-	return [3]float64{-1, 0, 2}, [3]float64{3, 1, 2.5}
-}
-
-func TestKindWithoutDrawingIsShownByItsBox(t *testing.T) {
-	p := wellMade(t, sketched(t, scanned{}, SI))
+// The box is that of the file, whatever the facets are.
+func TestMeshIsShownByItsBox(t *testing.T) {
+	p := wellMade(t, sketched(t, resolved([3]float64{-1, 0, 2}, [3]float64{3, 1, 2.5}), SI))
 	for _, text := range []string{"4", "1", "0.5", "its form is not drawn"} {
 		assert.True(t, p.says(text), text)
 	}
 	b, k := boxOf(p.main(t, "a-")), p.perMetre(t)
 	assert.InDelta(t, 4*k, b.width(), 0.1)
 	assert.InDelta(t, 0.5*k, b.height(), 0.1)
+	_, err := SVG(resolved([3]float64{}, [3]float64{1e12, 1, 1e12}), SI, "")
+	assert.ErrorContains(t, err, "too large")
+}
+
+func TestMeshThatWasNotReadIsRefused(t *testing.T) {
+	_, err := SVG(&surfaces.Mesh{Mesh: "door.stl", Unit: "mm"}, SI, "")
+	var faults surfaces.Faults
+	require.ErrorAs(t, err, &faults)
 }
 
 // Text from outside is escaped, though none reaches a sketch today.

@@ -115,8 +115,8 @@ func (w *path) arc(c point, rx, ry, from, to float64) *path {
 	if rx == 0 || ry == 0 {
 		return w.line(onOval(c, rx, ry, to))
 	}
-	// Half a turn and more could be drawn either way round.
-	if math.Abs(to-from) > 3 {
+	// Near half a turn the rounding of the ends would move the centre far.
+	if math.Abs(to-from) > 1.6 {
 		return w.arc(c, rx, ry, from, (from+to)/2).arc(c, rx, ry, (from+to)/2, to)
 	}
 	for k := math.Ceil(min(from, to) / (math.Pi / 2)); k*math.Pi/2 < max(from, to); k++ {
@@ -170,7 +170,7 @@ func onOval(c point, rx, ry, angle float64) point {
 	return point{c.x + rx*cos, c.y + ry*sin}
 }
 
-// appendNumber writes a number of mm to a hundredth.
+// appendNumber writes a number of mm to a thousandth: less would bend flat arcs.
 func appendNumber(text []byte, value float64) []byte {
-	return strconv.AppendFloat(text, math.Round(value*100)/100+0, 'f', -1, 64)
+	return strconv.AppendFloat(text, math.Round(value*1000)/1000+0, 'f', -1, 64)
 }

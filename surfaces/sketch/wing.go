@@ -23,7 +23,7 @@ func drawWing(d *drawing, s *surfaces.Wing) {
 	d.upTo(max(s.RootChordM, tip, s.SpanM))
 	across, along := d.stretch(s.SpanM), d.stretch(max(s.RootChordM, tip))
 	if across != 1 { // a steep sweep would make the leading edge very long
-		const most = 42 // mm
+		const most = 20 // mm
 		across = min(across, max(1, most*math.Cos(s.SweepLEDeg*math.Pi/180)/(s.SpanM*d.k)))
 	}
 	w := planform{
@@ -101,7 +101,10 @@ func (d *drawing) sectionNote(s *surfaces.Wing, root, tip section) {
 		return
 	}
 	percent := func(ratio float64) string { return decimal(ratio*100, 2) + " %" }
-	text := "Section: " + strings.ReplaceAll(s.Section, "_", " ") + ", root " + percent(root.thickness) + " thick, tip " + percent(tip.thickness)
+	text := "Section: " + strings.ReplaceAll(s.Section, "_", " ") + ", " + percent(root.thickness) + " thick"
+	if tip.thickness != root.thickness {
+		text += " at the root, " + percent(tip.thickness) + " at the tip"
+	}
 	if root.camber > 0 {
 		text += ", camber " + percent(root.camber) + " at " + percent(root.position)
 	}
@@ -115,7 +118,7 @@ func (d *drawing) sweepAngle(w planform, degrees float64) {
 	d.spoken = append(d.spoken, "sweep of the leading edge "+decimal(degrees, 2)+" degrees")
 	const above = 1.5
 	leading := math.Hypot(w.span, w.aft)
-	r := min(max(0.6*leading, 18), 40)
+	r := min(max(0.6*leading, 18), 32)
 	if degrees == 0 {
 		d.write(l, d.raised(l, point{w.span / 2, -above - 0.5}))
 		return
