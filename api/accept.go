@@ -6,7 +6,6 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
-	"sync"
 
 	"github.com/gin-gonic/gin"
 )
@@ -88,10 +87,8 @@ func accepts(c *gin.Context, hint string, offers ...string) string {
 // cannot be encoded, such as one with a NaN in it, is a 500 and not an empty
 // 200.
 func respond(c *gin.Context, value any) {
-	buffer := buffers.Get().(*bytes.Buffer)
-	defer buffers.Put(buffer)
-	buffer.Reset()
-	if err := json.NewEncoder(buffer).Encode(value); err != nil {
+	var buffer bytes.Buffer
+	if err := json.NewEncoder(&buffer).Encode(value); err != nil {
 		refuseError(c, err)
 		return
 	}
@@ -103,5 +100,3 @@ func send(c *gin.Context, status int, kind string, data []byte) {
 	c.Header("Content-Length", strconv.Itoa(len(data)))
 	c.Data(status, kind, data)
 }
-
-var buffers = sync.Pool{New: func() any { return new(bytes.Buffer) }}

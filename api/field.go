@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -25,13 +26,27 @@ func respondField(c *gin.Context, answer any, field, form string) {
 	switch {
 	case !ok:
 		var faults fault.List
-		faults.Addf("/field", "unknown_field", "the answer has no single value %q: it may need an input that was not given; without field the whole answer is given", field)
+		faults.Addf("/field", "unknown_field", "the answer has no single value %q; it has %s, and more where more is given", field, strings.Join(singles(tree), ", "))
 		refuseError(c, faults.Err())
 	case form == "text/plain":
 		send(c, http.StatusOK, "text/plain; charset=utf-8", []byte(plain(value)))
 	default:
 		respond(c, map[string]any{field: value})
 	}
+}
+
+// singles lists the names of the single values at the top of an answer.
+func singles(tree any) []string {
+	var names []string
+	if object, ok := tree.(map[string]any); ok {
+		for name := range object {
+			if _, single := pick(tree, []string{name}); single {
+				names = append(names, name)
+			}
+		}
+	}
+	slices.Sort(names)
+	return names
 }
 
 // treeOf returns a value as its JSON form would be read, numbers as written.

@@ -35,8 +35,9 @@ func (p *Blast) work(r *run, s *StepEstimate, at string) {
 		return
 	}
 	s.Warnings = append(s.Warnings, result.Warnings...)
+	s.unusualRate(media, *b.StripRateM2H)
 	for _, w := range result.Working {
-		if w.Quantity != "hours" && w.Quantity != "removed_film_kg" { // both have a line of their own
+		if w.Quantity != "hours" && w.Quantity != "removed_film_kg" && (w.Quantity != "uses" || p.Recovered) { // both have a line of their own
 			s.Working = append(s.Working, w)
 		}
 	}
@@ -89,7 +90,12 @@ func (r *run) blasting(p *Blast, media *products.Media, sel selection) *blast.Bl
 			r.assumed.add(p.ID, "share of "+media.ID+" lost in one pass", media.BreakdownPercent, "%", r.sourceOf(media, "breakdown_percent"))
 		}
 	}
-	if p.Recovered && p.WorkingChargeKg == 0 {
+	switch {
+	case !p.Recovered && *b.BreakdownPercent < 100:
+		r.assumed.add(p.ID, "times "+media.ID+" is thrown: once, because recovered is not set", 1, "", "the job; collected and cleaned it could be thrown again")
+	case p.Recovered && p.WorkingChargeKg > 0:
+		r.assumed.add(p.ID, "media that fill the machine: not in the waste, though they are when the work is done", p.WorkingChargeKg, "kg", "the job")
+	case p.Recovered:
 		r.assumed.add(p.ID, "media that fill the machine, where working_charge_kg is not given", 0, "kg", "assumption: add the fill of your machine, or give working_charge_kg")
 	}
 	return b
@@ -105,7 +111,7 @@ func (r *run) blastHours(p *Blast, s *StepEstimate, sel selection, b *blast.Blas
 	rate := *b.StripRateM2H
 	s.crewHours(&p.StepBase, sel.areaM2/(rate*float64(p.Nozzles)), "A/(rate·nozzles)",
 		map[string]float64{"A": sel.areaM2, "rate": rate, "nozzles": float64(p.Nozzles)}, "identity")
-	r.assumed.add(p.ID, "time not at the nozzle (moving, checking, sweeping) in the hours of blasting", 0, "h", "assumption: give setup_h, or rate_m2_h for the whole crew's day")
+	r.assumed.add(p.ID, "time not at the nozzle (moving, checking, sweeping) beyond setup_h in the hours of blasting", 0, "h", "assumption: give rate_m2_h for the whole crew's day")
 }
 
 // thinSkinMM is the thickness below which blasting an aircraft's skin needs

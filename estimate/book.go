@@ -28,3 +28,11 @@ func valueOr(value *float64, otherwise float64) float64 {
 	}
 	return *value
 }
+
+// noted is the source of a value with what has to be known to trust it.
+func noted(v products.Value) string {
+	if v.Note == "" {
+		return v.Text()
+	}
+	return v.Text() + "; " + v.Note
+}

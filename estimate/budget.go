@@ -3,12 +3,12 @@ package estimate
 import "filmbuild/estimate/money"
 
 // budget adds up the order, the hours and the items. Contingency is a share of
-// the cash; tax a share of the materials and the cash items, not of hours.
+// the cash; tax a share of what is bought: materials, contract work, cash items.
 func (r *run) budget() {
 	book := ledger{currency: r.currency}
 	b := &r.estimate.Budget
 	taxed := r.currency.Zero()
-	b.MaterialsOrdered, b.MaterialsConsumed = r.currency.Zero(), r.estimate.Totals.MaterialCost
+	b.MaterialsOrdered, b.MaterialsConsumed = r.currency.Zero(), r.estimate.Totals.StepsMaterialCost
 	for _, line := range r.estimate.Order {
 		b.MaterialsOrdered = b.MaterialsOrdered.Add(line.Cost)
 		book.add("materials", line.Cost, false)
@@ -17,6 +17,9 @@ func (r *run) budget() {
 	for i := range r.estimate.Steps {
 		s := &r.estimate.Steps[i]
 		book.add("labour", s.LabourCost, s.Labour == "volunteer")
+		if s.Labour == "contract" {
+			taxed = taxed.Add(s.LabourCost)
+		}
 	}
 	for _, item := range r.job.Items {
 		category := item.Category
@@ -42,7 +45,7 @@ func (r *run) budget() {
 	b.Total = b.CashNeeded.Add(b.InKind)
 	b.Categories = book.categories
 	r.assumed.add("", "contingency, of the cash", r.job.ContingencyPercent, "%", "the job; for unknowns within the scope, not for additions to it (DOE G 430.1-1 ch. 11)")
-	r.assumed.add("", "tax, of materials and cash items, not of hours or contingency", r.job.TaxPercent, "%", "the job")
+	r.assumed.add("", "tax, of materials, contract work and cash items, not of wages or contingency", r.job.TaxPercent, "%", "the job")
 }
 
 // ledger adds amounts up by category, in the order of first use.

@@ -287,7 +287,7 @@ func product[T products.Product](c *checker, id, at, field, want string) (T, boo
 	}
 	p, ok := c.catalogue.Product(id)
 	if !ok {
-		c.faults.Addf(at+"/"+field, "unknown_reference", "there is no product %q in the job or the catalogue%s", clip(id), c.likeProduct(id))
+		c.faults.Addf(at+"/"+field, "unknown_reference", "there is no product %q in the job or the catalogue%s", clip(id), c.likeProduct(id, func(p products.Product) bool { _, ok := p.(T); return ok }))
 		return none, false
 	}
 	if own, mine := c.productAt[id]; mine && c.faults.HasBelow("/products/"+strconv.Itoa(own)) {
@@ -300,20 +300,25 @@ func product[T products.Product](c *checker, id, at, field, want string) (T, boo
 	return typed, ok
 }
 
-// likeProduct suggests catalogue ids that share a word with an unknown one.
-func (c *checker) likeProduct(id string) string {
+// likeProduct suggests ids, of products that fit, that share a word with an
+// unknown one; or lists those that fit.
+func (c *checker) likeProduct(id string, fits func(products.Product) bool) string {
 	words := strings.FieldsFunc(strings.ToLower(id), func(r rune) bool { return r == '-' || r == '_' || r == ' ' })
-	var like []string
+	var like, all []string
 	for _, p := range c.catalogue.Products() {
-		for _, w := range words {
-			if len(w) > 3 && strings.Contains(p.Base().ID, w) && len(like) < 4 {
-				like = append(like, p.Base().ID)
-				break
-			}
+		if !fits(p) {
+			continue
+		}
+		all = append(all, p.Base().ID)
+		if slices.ContainsFunc(words, func(w string) bool { return len(w) > 3 && strings.Contains(p.Base().ID, w) }) {
+			like = append(like, p.Base().ID)
 		}
 	}
 	if len(like) == 0 {
-		return "; see /v1/products"
+		like = all
+	}
+	if len(like) > 8 {
+		return "; there is " + strings.Join(like[:8], ", ") + " and more, see /v1/products"
 	}
 	return "; there is " + strings.Join(like, ", ")
 }

@@ -125,6 +125,7 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 	if !ok {
 		return
 	}
+	s.unusual(paint, coating.DryFilmUm)
 	result, err := coating.Calculate()
 	if err != nil {
 		r.faults.Add(at, "out_of_range", err.Error())
@@ -165,7 +166,7 @@ func (r *run) thin(b *StepBase, s *StepEstimate, paint *products.Paint, litres f
 
 // applicationHours notes the time to put a film on.
 func (r *run) applicationHours(b *StepBase, s *StepEstimate, plan applied, areaM2 float64) {
-	r.hoursAt(b, s, areaM2, plan.method.RateM2H.Likely, "area one person coats in an hour: "+plan.method.Name, plan.method.RateM2H.Text())
+	r.hoursAt(b, s, areaM2, plan.method.RateM2H.Likely, "area one person coats in an hour: "+plan.method.Name, noted(plan.method.RateM2H))
 }
 
 // paintWaste gives the working of the solids that are not on the part.

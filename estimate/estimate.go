@@ -83,11 +83,13 @@ type Material struct {
 // Mixing tells how to mix a paint of several parts, and how much at a time.
 type Mixing struct {
 	Product    string    `json:"product"`
-	Parts      []MixPart `json:"parts"` // what goes together, in all
+	Parts      []MixPart `json:"parts"`   // what goes together, in all
+	PaintL     float64   `json:"paint_l"` // unthinned, in all
 	ThinnerL   float64   `json:"thinner_l"`
 	PotLifeH   float64   `json:"pot_life_h,omitempty"`
 	PotLifeAtC float64   `json:"pot_life_at_c,omitempty"`
-	BatchL     float64   `json:"batch_l,omitempty"` // most to mix at a time: what is used within the pot life
+	UseWithinH float64   `json:"use_within_h,omitempty"` // the pot life, and at most 4 h
+	BatchL     float64   `json:"batch_l,omitempty"`      // most to mix at a time: what is used within the pot life
 	Batches    int       `json:"batches,omitempty"`
 }
 
@@ -107,6 +109,7 @@ type OrderLine struct {
 	Unit     string       `json:"unit"`
 	Packs    []OrderPack  `json:"packs"`
 	Bought   float64      `json:"bought"`
+	Priced   bool         `json:"priced"` // false: no price is known, and price and cost stand at 0
 	Cost     money.Amount `json:"cost"`
 	LeftOver float64      `json:"left_over"`
 }
@@ -130,6 +133,7 @@ type Budget struct {
 	MaterialsOrdered  money.Amount `json:"materials_ordered"`  // the order, within cash
 	MaterialsConsumed money.Amount `json:"materials_consumed"` // the same, as far as it is used up
 	Categories        []Category   `json:"categories"`
+	Unpriced          []string     `json:"unpriced"` // products whose cost is in no figure
 }
 
 // Category is one heading of the budget. The headings add up to the total.
@@ -152,9 +156,10 @@ type Totals struct {
 	RemovedKg    float64 `json:"removed_film_kg"`
 	VOCKg        float64 `json:"voc_kg"`
 
-	MaterialCost money.Amount `json:"material_cost"` // consumed
-	LabourCost   money.Amount `json:"labour_cost"`
-	Cost         money.Amount `json:"cost"`
+	// What the steps use up; what will be paid is in the budget.
+	StepsMaterialCost money.Amount `json:"steps_material_cost"`
+	StepsLabourCost   money.Amount `json:"steps_labour_cost"`
+	StepsCost         money.Amount `json:"steps_cost"`
 }
 
 // Assumption is a value that the job did not give, or a choice of the method.

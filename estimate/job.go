@@ -31,7 +31,7 @@ type Job struct {
 	Labour      Labour             `json:"labour,omitempty" doc:"hourly rates"`
 
 	ContingencyPercent float64 `json:"contingency_percent,omitempty" limit:"[0,100]" doc:"added to the cash cost for unknowns within the scope"`
-	TaxPercent         float64 `json:"tax_percent,omitempty" limit:"[0,100]" doc:"added to materials and to cash items"`
+	TaxPercent         float64 `json:"tax_percent,omitempty" limit:"[0,100]" doc:"added to materials, contract work and cash items"`
 	AllowancePercent   float64 `json:"allowance_percent,omitempty" limit:"[0,100]" doc:"added to every need in the order"`
 
 	// Ranges are the numbers that were given as {"low", "likely", "high"}, by

@@ -60,8 +60,21 @@ func (r *run) tape(id string, b *StepBase, s *StepEstimate, length float64, at s
 	if tape, ok := product[*products.Tape](r.checker, id, at, "tape", "tape"); ok {
 		s.MaskingTapeM += length
 		r.use(s, tape, length)
+		if b.Operation != "mask" {
+			r.tapedM += length
+		}
 		r.assumed.add("", "waste of masking tape, beyond allowance_percent", 0, "%", "no published figure was found; 10 to 15 % is usual: give allowance_percent (common practice)")
 	}
+}
+
+// untimed says how long the tape takes that steps of other work lay: only mask
+// steps have hours for it.
+func (r *run) untimed() {
+	if r.tapedM == 0 {
+		return
+	}
+	rate := r.operation("mask").Rate
+	r.assumed.add("", "person-hours to lay the tape of steps that do other work: in no figure; make mask steps of it, with mask false elsewhere, to count them", r.tapedM/rate.Likely, "h", noted(rate))
 }
 
 // cover notes film or paper over openings.

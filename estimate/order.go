@@ -2,6 +2,7 @@ package estimate
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/shopspring/decimal"
 
@@ -14,11 +15,15 @@ import (
 func (r *run) order(catalogueCurrency string) {
 	allowance := 1 + r.job.AllowancePercent/100
 	r.assumed.add("", "allowance on every need in the order", r.job.AllowancePercent, "%", "the job")
-	r.estimate.Order = make([]OrderLine, 0, len(r.needs.lines))
+	r.estimate.Order, r.estimate.Budget.Unpriced = make([]OrderLine, 0, len(r.needs.lines)), []string{}
 	for _, n := range r.needs.lines {
 		base := n.product.Base()
 		line := OrderLine{Product: base.ID, Name: base.Name, Supplier: base.Supplier, Needed: n.quantity * allowance, Unit: base.Unit(), Packs: []OrderPack{}, Cost: r.currency.Zero()}
 		offers := r.offers(base, catalogueCurrency)
+		line.Priced = slices.ContainsFunc(offers, func(o products.PackOffer) bool { return o.Price != nil })
+		if !line.Priced {
+			r.estimate.Budget.Unpriced = append(r.estimate.Budget.Unpriced, base.ID)
+		}
 		if len(offers) == 0 {
 			r.warn("%s is sold in no packs known here: its line in the order has no packs and no cost", base.ID)
 		} else if bought, err := products.Cover(line.Needed, offers); err != nil {
@@ -97,7 +102,13 @@ func (r *run) costs() {
 		}
 		s.LabourCost = r.currency.Cost(s.Hours, rates[s.Labour])
 		s.Cost = s.MaterialCost.Add(s.LabourCost)
-		if rates[s.Labour].IsZero() && s.Hours > 0 {
+		switch {
+		case s.Hours == 0 || !rates[s.Labour].IsZero():
+		case s.Labour == "contract":
+			r.warn("%s: contract work of %.3g h has no price: give labour.contract_rate, or the contractor's sum under items", s.ID, s.Hours)
+		case s.Labour == "paid":
+			r.warn("%s: paid work of %.3g h has no wage: give labour.paid_rate", s.ID, s.Hours)
+		default:
 			r.assumed.add(s.ID, "rate of a "+s.Labour+" hour, which the job does not give", 0, r.job.Currency+"/h", "assumption: give labour."+s.Labour+"_rate")
 		}
 	}

@@ -76,9 +76,11 @@ func TestItemsAlone(t *testing.T) {
 func TestHoursOfAContractor(t *testing.T) {
 	step := doc{"id": "s", "operation": "wash", "on": []string{"a"}, "product": "detergent", "rate_m2_h": 5, "labour": "contract"}
 	job := doc{"components": []doc{flat("a", 10, 4)}, "steps": []doc{step}}
-	assert.Len(t, assumed(work(t, job), "rate of a contract hour"), 1)
-	job["labour"] = doc{"contract_rate": "80.00"}
 	e := work(t, job)
+	require.Len(t, e.Warnings, 1)
+	assert.Contains(t, e.Warnings[0], "contract work of 2 h has no price")
+	job["labour"] = doc{"contract_rate": "80.00"}
+	e = work(t, job)
 	assert.Equal(t, "160.00", e.Steps[0].LabourCost.String())
 	assert.True(t, e.Budget.InKind.IsZero())
 }

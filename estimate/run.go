@@ -18,6 +18,7 @@ type run struct {
 	estimate *Estimate
 	needs    needs
 	assumed  assumptions
+	tapedM   float64                 // tape laid in steps that do other work
 	patches  map[string][]*TestPatch // step id -> its test patches
 	chosen   map[string]selection    // step id -> what it works on
 }
@@ -49,7 +50,7 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 	r.costs()
 	r.totals()
 	r.budget()
-	if !r.estimate.Budget.Total.IsValid() || !r.estimate.Totals.Cost.IsValid() {
+	if !r.estimate.Budget.Total.IsValid() || !r.estimate.Totals.StepsCost.IsValid() {
 		faults.Add("", "out_of_range", "the amounts of this job reach 10^15; look at its prices, rates and items, or split the job")
 		return nil, faults.Err()
 	}
@@ -130,7 +131,7 @@ func (s *StepEstimate) crewHours(b *StepBase, atWork float64, formula string, te
 // totals adds up what the steps take.
 func (r *run) totals() {
 	t := &r.estimate.Totals
-	t.MaterialCost, t.LabourCost, t.Cost = r.currency.Zero(), r.currency.Zero(), r.currency.Zero()
+	t.StepsMaterialCost, t.StepsLabourCost, t.StepsCost = r.currency.Zero(), r.currency.Zero(), r.currency.Zero()
 	for i := range r.estimate.Areas {
 		t.AreaM2 += r.estimate.Areas[i].AreaM2
 	}
@@ -144,8 +145,8 @@ func (r *run) totals() {
 		t.DryFilmKg += s.DryFilmKg
 		t.RemovedKg += s.RemovedKg
 		t.VOCKg += s.VOCKg
-		t.MaterialCost = t.MaterialCost.Add(s.MaterialCost)
-		t.LabourCost = t.LabourCost.Add(s.LabourCost)
-		t.Cost = t.Cost.Add(s.Cost)
+		t.StepsMaterialCost = t.StepsMaterialCost.Add(s.MaterialCost)
+		t.StepsLabourCost = t.StepsLabourCost.Add(s.LabourCost)
+		t.StepsCost = t.StepsCost.Add(s.Cost)
 	}
 }

@@ -119,7 +119,7 @@ func (ch *chooser) add(patches []patch, name, at string) bool {
 		f := &ch.c.surfaces[p.surface].faces[p.face]
 		key := [2]int{p.surface, p.face}
 		if ch.taken[key]+p.share > 1+1e-9 {
-			ch.c.faults.Addf(at, "overlap", "%q takes in %s/%s, which is chosen already; name each part of the surface once", clip(name), ch.c.surfaces[p.surface].component.ID, f.name)
+			ch.c.faults.Addf(at, "overlap", "%q takes in %s/%s, of which %.4g %% is chosen already; name each part of the surface once", clip(name), ch.c.surfaces[p.surface].component.ID, f.name, 100*ch.taken[key])
 			return false
 		}
 		ch.taken[key] += p.share

@@ -9,7 +9,7 @@ import (
 // superellipses joined by straight lines from each point of one section to the
 // same point of the next.
 type Body struct {
-	Stations []Station `json:"stations" doc:"sections from nose to tail, at least two; the same x_m twice is a step"`
+	Stations []Station `json:"stations" doc:"sections from nose to tail, at least two, closed all round: of an open hull take a region with share_ratio; the same x_m twice is a step"`
 	Nose     string    `json:"nose" doc:"the first station: open (the default), point (its width and height are 0) or flat (closed by a flat face)"`
 	Tail     string    `json:"tail" doc:"the last station: open (the default), point or flat"`
 }

@@ -66,5 +66,5 @@ func TestWhatToWearIsListedOnceAndSuppliedAirReplacesFilters(t *testing.T) {
 	spray := Wear(For(Signs{"hazard:isocyanate": true, "hazard:solvent": true, "method:hvlp": true}))
 	assert.Equal(t, []string{"goggles", "supplied-air respirator", "nitrile gloves", "overall with hood"}, spray)
 	brush := Wear(For(Signs{"hazard:solvent": true}))
-	assert.Equal(t, []string{"organic-vapour respirator", "nitrile gloves"}, brush)
+	assert.Equal(t, []string{"organic-vapour respirator with particle filter", "goggles", "nitrile gloves"}, brush)
 }

@@ -24,11 +24,19 @@ func NewPotLife() *PotLife {
 }
 
 const (
-	longestBatch = 4.0  // h; mix no more than is used in that. Source: TO 1-1-8 6.12.6.3 (C15)
-	leastRuled   = 5.0  // °C, below which the rules extrapolate (common practice)
-	mostRuled    = 40.0 // °C (common practice)
-	largeBatch   = 20.0 // L, about 5 gal: "only a few gallons at a time". Source: MIL-HDBK-1110 7.3.1.1 (K3)
-	countSlack   = 1e-9 // forgives the rounding of a quotient that is a whole number
+	// LongestBatchH is how long a mixed batch may stand, in h, before it is used
+	// up. Source: USAF TO 1-1-8 6.12.6.3 (read).
+	LongestBatchH = 4.0
+	// LargestBatchL is the most to mix at a time, in L, three US gallons: a large
+	// batch heats itself. Source: MIL-HDBK-1110 7.3.1.1, "only a few gallons at a
+	// time" (read; the number is common practice).
+	LargestBatchL = 11.356
+)
+
+const (
+	leastRuled = 5.0  // °C, below which the rules extrapolate (common practice)
+	mostRuled  = 40.0 // °C (common practice)
+	countSlack = 1e-9 // forgives the rounding of a quotient that is a whole number
 )
 
 // Check reports every fault of the input: fields outside their limits, and
@@ -105,7 +113,7 @@ func (p PotLife) Calculate() (PotLifeResult, error) {
 		}
 	}
 	r.PotLifeH = life.Value
-	r.BatchH = min(r.PotLifeH, longestBatch)
+	r.BatchH = min(r.PotLifeH, LongestBatchH)
 	r.Working = append(make([]quantity.Working, 0, 4), life, quantity.Working{Quantity: "batch_h", Value: r.BatchH, Unit: "h", Formula: "min(P, 4)",
 		Terms: map[string]float64{"P": r.PotLifeH}, Source: sourceBatch})
 	if err := p.batches(&r); err != nil {
@@ -128,7 +136,7 @@ func (p PotLife) batches(r *PotLifeResult) error {
 	r.BatchL = &batch
 	r.Working = append(r.Working, quantity.Working{Quantity: "batch_l", Value: batch, Unit: "L", Formula: "R·h",
 		Terms: map[string]float64{"R": *p.SprayRateLH, "h": r.BatchH}, Source: identity})
-	if batch > largeBatch {
+	if batch > LargestBatchL {
 		r.Warnings = append(r.Warnings, "a batch above 20 L heats itself and its pot life is shorter than a data sheet says; mix a few litres at a time")
 	}
 	if p.VolumeL == nil {

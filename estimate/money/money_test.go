@@ -139,7 +139,7 @@ func TestWireForm(t *testing.T) {
 
 func TestParseRefusals(t *testing.T) {
 	usd := currency(t, "USD")
-	const shape = ` is not an amount of money; write it as "12.50"`
+	const shape = ` is not an amount of money; write digits and a point only, as "12.50": no currency sign, no commas`
 	for _, c := range []struct{ text, message string }{
 		{"", `""` + shape}, {"-", `"-"` + shape}, {".5", `".5"` + shape}, {"5.", `"5."` + shape}, {"+5", `"+5"` + shape}, {"--5", `"--5"` + shape}, {" 5", `" 5"` + shape},
 		{"1e3", `"1e3"` + shape}, {"NaN", `"NaN"` + shape}, {"Inf", `"Inf"` + shape}, {"0x10", `"0x10"` + shape}, {"1,000", `"1,000"` + shape}, {"$5", `"$5"` + shape}, {"1.2.3", `"1.2.3"` + shape}, {"٣", `"٣"` + shape},

@@ -28,7 +28,7 @@ func ParsePrice(text string) (decimal.Decimal, error) {
 	integer, decimals, pointed := strings.Cut(strings.TrimPrefix(text, "-"), ".")
 	switch {
 	case !allDigits(integer) || (pointed && !allDigits(decimals)):
-		return decimal.Decimal{}, &TextError{Text: text, Reason: `is not an amount of money; write it as "12.50"`}
+		return decimal.Decimal{}, &TextError{Text: text, Reason: `is not an amount of money; write digits and a point only, as "12.50": no currency sign, no commas`}
 	case len(integer) > mostIntegerDigits:
 		return decimal.Decimal{}, &TextError{Text: text, Reason: "has more than 15 digits before the point"}
 	case len(decimals) > mostDecimals:

@@ -5,6 +5,7 @@ package report
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"sort"
 	"strings"
 
@@ -71,6 +72,14 @@ func fixed(value float64, decimals int) string {
 // measured prints a value that carries its own SI unit.
 func (t *table) measured(value float64, unit string) string {
 	shown, printed := units.PresentUnit(value, unit, t.system)
+	switch { // what people pour by
+	case printed == "L" && shown < 0.1 && shown > 0:
+		shown, printed = shown*1000, "mL"
+	case printed == "gal" && shown < 0.25 && shown > 0:
+		shown, printed = shown*128, "fl oz" // a US gallon is 128 of them, by definition
+	case printed == "°F":
+		shown = math.Round(shown)
+	}
 	return strings.TrimSpace(units.Format(shown, 3) + " " + printed)
 }
 
@@ -157,7 +166,7 @@ func (t *table) mixing() {
 	var lines []string
 	for i := range t.e.Steps {
 		for _, m := range t.e.Steps[i].Mixing {
-			if len(m.Parts) > 0 || m.BatchL > 0 {
+			if len(m.Parts) > 0 || m.BatchL > 0 || m.ThinnerL > 0 {
 				lines = append(lines, t.e.Steps[i].ID+": "+t.mix(m))
 			}
 		}
@@ -178,6 +187,9 @@ func (t *table) mix(m estimate.Mixing) string {
 		parts = append(parts, fmt.Sprintf("%s %s", t.measured(p.Litres, "L"), p.Part))
 	}
 	if m.ThinnerL > 0 {
+		if len(parts) == 0 {
+			parts = append(parts, t.measured(m.PaintL, "L")+" paint")
+		}
 		parts = append(parts, t.measured(m.ThinnerL, "L")+" thinner")
 	}
 	if len(parts) > 0 {
@@ -185,7 +197,7 @@ func (t *table) mix(m estimate.Mixing) string {
 	}
 	if m.BatchL > 0 {
 		text += fmt.Sprintf("; at most %s at a time (%d in all), used within %s",
-			t.measured(m.BatchL, "L"), m.Batches, t.measured(min(m.PotLifeH, 4), "h"))
+			t.measured(m.BatchL, "L"), m.Batches, t.measured(m.UseWithinH, "h"))
 		text += " at " + t.measured(m.PotLifeAtC, "°C")
 	}
 	return text
@@ -234,13 +246,13 @@ func (t *table) money() {
 		return
 	}
 	t.section("COST OF EACH STEP in " + t.e.Currency + " (what is used up, not what is bought)")
-	g := grid{columns: []column{{"step", false}, {"materials", true}, {"hours", true}, {"labour", false}, {"cost", true}}}
+	g := grid{columns: []column{{"step", false}, {"materials", true}, {"labour", true}, {"by", false}, {"cost", true}}}
 	for i := range t.e.Steps {
 		s := &t.e.Steps[i]
 		g.row(s.ID, s.MaterialCost.String(), s.LabourCost.String(), s.Labour, s.Cost.String())
 	}
 	a := t.e.Totals
-	g.row("all", a.MaterialCost.String(), a.LabourCost.String(), "", a.Cost.String())
+	g.row("all", a.StepsMaterialCost.String(), a.StepsLabourCost.String(), "", a.StepsCost.String())
 	g.write(&t.out)
 }
 
@@ -314,5 +326,6 @@ func (t *table) assumptions() {
 
 func (t *table) foot() {
 	t.out.WriteString("\n")
+	paragraph(&t.out, "", "Marks behind sources: A, C, H or T read in the source; B or T2 read second-hand; C* read from a scrambled page; D derived; L or M from memory. \"Common practice\" and \"assumption\" have no source.")
 	paragraph(&t.out, "", fmt.Sprintf("Catalogue %s, engine %s. An estimate, not a specification: the data sheets of your products and local rules come first.", t.e.CatalogueVersion, t.e.EngineVersion))
 }

@@ -120,7 +120,10 @@ func ungrouped(run string) (digits string, point int, fault string) {
 	for _, group := range groups[1:] {
 		grouped = grouped && len(group) == 3
 	}
+	sure := len(groups) > 2 || decimals != "" // one group alone: 1,250 is 1250 to some and 1.25 to others
 	switch {
+	case grouped && !sure:
+		return "", 0, "has an ambiguous comma; write " + strings.Join(groups, "") + " or " + strings.Replace(run, ",", ".", 1)
 	case grouped:
 		return strings.Join(groups, "") + decimals, len(decimals), ""
 	case strings.Count(run, ",") == 1 && !strings.Contains(run, ".") && run[0] != ',' && run[len(run)-1] != ',':

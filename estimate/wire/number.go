@@ -30,7 +30,7 @@ func (d *Decoder) number(n *Node, at string, f field) (float64, bool) {
 	case Text:
 		return d.measured(n, at, f)
 	case Object:
-		return d.ranged(n, at, f)
+		return d.ranged(n, at, f, false)
 	}
 	d.wrongType(at, f.name, "a number", n)
 	return 0, false
@@ -61,8 +61,9 @@ func (d *Decoder) measured(n *Node, at string, f field) (float64, bool) {
 	return 0, false
 }
 
-// ranged reads {"low", "likely", "high"} and returns the likely value.
-func (d *Decoder) ranged(n *Node, at string, f field) (float64, bool) {
+// ranged reads {"low", "likely", "high"} and returns the likely value. The
+// parts of a range of money may be text without a unit.
+func (d *Decoder) ranged(n *Node, at string, f field, money bool) (float64, bool) {
 	r := Range{Distribution: "pert"}
 	good := true
 	for _, part := range []struct {
@@ -74,6 +75,9 @@ func (d *Decoder) ranged(n *Node, at string, f field) (float64, bool) {
 			d.Faults.Addf(at+"/"+part.name, "required", "a range needs numbers for low, likely and high; %s has no %s", f.name, part.name)
 			good = false
 			continue
+		}
+		if money && m.Type == Text { // money is text, in a range too
+			m = &Node{Type: Text, text: m.text, bare: true}
 		}
 		x, ok := d.number(m, at+"/"+part.name, f)
 		*part.into, good = x, good && ok
@@ -131,7 +135,7 @@ func (d *Decoder) money(n *Node, v reflect.Value, at string, f field) {
 	literal := n.text
 	switch n.Type {
 	case Object:
-		likely, ok := d.ranged(n, at, f)
+		likely, ok := d.ranged(n, at, f, true)
 		if !ok {
 			return
 		}

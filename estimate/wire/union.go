@@ -27,7 +27,12 @@ func closest(name string, known []string) string {
 			best, least = k, d
 		}
 	}
-	if best == "" {
+	if best == "" { // as contingency_pct for contingency_percent
+		for _, k := range known {
+			if stem := commonStart(strings.ToLower(name), k); stem >= 5 && 2*stem > len(k) {
+				return k
+			}
+		}
 		for _, k := range known { // area for area_m2: the unit suffix was left off
 			if strings.HasPrefix(k, strings.ToLower(name)+"_") {
 				return k
@@ -56,4 +61,14 @@ func distance(a, b string) int {
 		}
 	}
 	return row[len(b)]
+}
+
+// commonStart is the number of letters that two words have in common from the
+// start.
+func commonStart(a, b string) int {
+	n := 0
+	for n < len(a) && n < len(b) && a[n] == b[n] {
+		n++
+	}
+	return n
 }

@@ -49,9 +49,9 @@ func TestTotalsAreTheSumsOfTheirParts(t *testing.T) {
 			sum.DryFilmKg += s.DryFilmKg
 			sum.RemovedKg += s.RemovedKg
 			sum.VOCKg += s.VOCKg
-			sum.MaterialCost = sum.MaterialCost.Add(s.MaterialCost)
-			sum.LabourCost = sum.LabourCost.Add(s.LabourCost)
-			sum.Cost = sum.Cost.Add(s.Cost)
+			sum.StepsMaterialCost = sum.StepsMaterialCost.Add(s.MaterialCost)
+			sum.StepsLabourCost = sum.StepsLabourCost.Add(s.LabourCost)
+			sum.StepsCost = sum.StepsCost.Add(s.Cost)
 			var materials money.Amount
 			for _, m := range s.Materials {
 				materials = materials.Add(m.Cost)
@@ -67,9 +67,9 @@ func TestTotalsAreTheSumsOfTheirParts(t *testing.T) {
 		} {
 			same(t, pair[0], pair[1], what)
 		}
-		sameMoney(t, sum.MaterialCost, got.MaterialCost, "materials")
-		sameMoney(t, sum.LabourCost, got.LabourCost, "labour")
-		sameMoney(t, sum.Cost, got.Cost, "cost")
+		sameMoney(t, sum.StepsMaterialCost, got.StepsMaterialCost, "materials")
+		sameMoney(t, sum.StepsLabourCost, got.StepsLabourCost, "labour")
+		sameMoney(t, sum.StepsCost, got.StepsCost, "cost")
 	})
 }
 
