@@ -87,7 +87,7 @@ func TestTheOrderCoversTheNeedAndTheBudgetAddsUp(t *testing.T) {
 			}
 		}
 		require.Len(t, e.Order, len(needed))
-		var ordered, labour, volunteers money.Amount
+		var ordered, labour, volunteers, contract money.Amount
 		for _, line := range e.Order {
 			same(t, needed[line.Product]*(1+job["allowance_percent"].(float64)/100), line.Needed, "need of "+line.Product)
 			var cost money.Amount
@@ -111,6 +111,9 @@ func TestTheOrderCoversTheNeedAndTheBudgetAddsUp(t *testing.T) {
 			} else {
 				labour = labour.Add(s.LabourCost)
 			}
+			if s.Labour == "contract" {
+				contract = contract.Add(s.LabourCost)
+			}
 		}
 		budget := e.Budget
 		sameMoney(t, ordered, budget.MaterialsOrdered, "materials ordered")
@@ -120,7 +123,7 @@ func TestTheOrderCoversTheNeedAndTheBudgetAddsUp(t *testing.T) {
 		sameMoney(t, ordered.Add(labour).Add(hire), budget.Cash, "cash")
 		sameMoney(t, volunteers.Add(room), budget.InKind, "in kind")
 		sameMoney(t, budget.Cash.MulPercent(job["contingency_percent"].(float64)), budget.Contingency, "contingency")
-		sameMoney(t, ordered.Add(hire).MulPercent(job["tax_percent"].(float64)), budget.Tax, "tax")
+		sameMoney(t, ordered.Add(contract).Add(hire).MulPercent(job["tax_percent"].(float64)), budget.Tax, "tax")
 		sameMoney(t, budget.Cash.Add(budget.Contingency).Add(budget.Tax), budget.CashNeeded, "cash needed")
 		sameMoney(t, budget.CashNeeded.Add(budget.InKind), budget.Total, "total")
 		var cash, kind, total money.Amount
