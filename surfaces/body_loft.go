@@ -45,9 +45,18 @@ type bodyLoft struct {
 	tailLine    float64
 }
 
-func loftBody(stations []Station) bodyLoft { return loftWith(stations, arcNodes(stations...)) }
+func loftBody(stations []Station) bodyLoft { return loftWith(stations, arcNodes(stations...), bayArea) }
 
-func loftWith(stations []Station, nodes []arcNode) bodyLoft {
+// loftRoughly leaves the bays as the nodes find them: for what is only an error
+// bar.
+func loftRoughly(stations []Station, nodes []arcNode) bodyLoft {
+	return loftWith(stations, nodes, func(s0, s1 Station, arc0, arc1 []arcPoint) float64 {
+		all, _ := bay(arc0, arc1, s1.XM-s0.XM, s1.ZM-s0.ZM)
+		return all
+	})
+}
+
+func loftWith(stations []Station, nodes []arcNode, area func(s0, s1 Station, arc0, arc1 []arcPoint) float64) bodyLoft {
 	var b bodyLoft
 	arc := newSectionArc(stations[0], nodes)
 	b.noseLine = halfOutline(arc)
@@ -63,7 +72,7 @@ func loftWith(stations []Station, nodes []arcNode) bodyLoft {
 			b.steps = append(b.steps, ring)
 			b.half += ring
 		} else {
-			b.half += bay(arc, next, gap, lift)
+			b.half += area(s0, s1, arc, next)
 		}
 		arc = next
 	}
@@ -71,20 +80,43 @@ func loftWith(stations []Station, nodes []arcNode) bodyLoft {
 	return b
 }
 
-// bay returns the area of one side of the surface between two sections a
-// distance gap apart, the second lifted by lift.
-func bay(arc0, arc1 []arcPoint, gap, lift float64) float64 {
+// bayArea returns the area of one side of the surface between two sections. The
+// rule's error is about the square of what half of its nodes miss; on a skin so
+// steep or twisted that they miss much, or may agree by chance, the integral is
+// halved until it settles.
+func bayArea(s0, s1 Station, arc0, arc1 []arcPoint) float64 {
+	all, coarse := bay(arc0, arc1, s1.XM-s0.XM, s1.ZM-s0.ZM)
+	change := math.Abs(s1.WidthM-s0.WidthM) + math.Abs(s1.HeightM-s0.HeightM) + math.Abs(s1.ZM-s0.ZM)
+	plain := change <= 3*(s1.XM-s0.XM) || (s1.ZM == s0.ZM && s0.WidthM*s1.HeightM == s1.WidthM*s0.HeightM)
+	if plain && math.Abs(coarse-all) <= 3e-7*all {
+		return all
+	}
 	sum := 0.0
-	for i, q0 := range arc0 {
-		q1 := arc1[i]
-		upper := ruledStrip(inPlane{q0.y, q0.z}, inPlane{q0.dy, q0.dz}, inPlane{q1.y, q1.z + lift}, inPlane{q1.dy, q1.dz}, gap)
-		if lift == 0 { // the lower quarter is the upper one's mirror image
-			sum += 2 * upper
-			continue
-		}
-		sum += upper + ruledStrip(inPlane{q0.y, -q0.z}, inPlane{q0.dy, -q0.dz}, inPlane{q1.y, lift - q1.z}, inPlane{q1.dy, -q1.dz}, gap)
+	for _, b := range quarters(s0, s1) {
+		area, _ := b.area(0, 1, math.Inf(-1), math.Inf(1))
+		sum += area
 	}
 	return sum
+}
+
+// bay returns the area of one side of the surface between two sections a
+// distance gap apart, the second lifted by lift, by all nodes and by every
+// other one.
+func bay(arc0, arc1 []arcPoint, gap, lift float64) (all, coarse float64) {
+	for i, q0 := range arc0 {
+		q1 := arc1[i]
+		part := ruledStrip(inPlane{q0.y, q0.z}, inPlane{q0.dy, q0.dz}, inPlane{q1.y, q1.z + lift}, inPlane{q1.dy, q1.dz}, gap)
+		if lift == 0 { // the lower quarter is the upper one's mirror image
+			part *= 2
+		} else {
+			part += ruledStrip(inPlane{q0.y, -q0.z}, inPlane{q0.dy, -q0.dz}, inPlane{q1.y, lift - q1.z}, inPlane{q1.dy, -q1.dz}, gap)
+		}
+		all += part
+		if i%2 == 0 {
+			coarse += 2 * part
+		}
+	}
+	return all, coarse
 }
 
 // halfOutline returns the length of a section's right half.

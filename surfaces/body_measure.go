@@ -69,7 +69,7 @@ func missedPercent(stations []Station, coarse bodyLoft) float64 {
 		fine = append(fine, halved(stations[start:end])...)
 		start = end
 	}
-	return 100 * 4 / 3.0 * math.Abs(loftWith(fine, rough()).half-loftWith(stations, rough()).half) / coarse.half
+	return 100 * 4 / 3.0 * math.Abs(loftRoughly(fine, rough()).half-loftRoughly(stations, rough()).half) / coarse.half
 }
 
 // halved puts a section half way between each two of a run of increasing x.

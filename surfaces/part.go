@@ -120,7 +120,7 @@ func (p Part) window(s Shape, report reporter) Window {
 	return w
 }
 
-// bounds checks one pair of bounds. What is beyond an end by rounding is the end.
+// bounds checks one pair of bounds. What is off an end by rounding is the end.
 func (p Part) bounds(name string, from, to *float64, first, last float64, counted string, report reporter) (low, high float64) {
 	slack := 1e-9 * max(1, math.Abs(first), math.Abs(last))
 	low, high = or(from, first), or(to, last)
@@ -134,7 +134,13 @@ func (p Part) bounds(name string, from, to *float64, first, last float64, counte
 			return first, last
 		}
 	}
-	low, high = min(max(low, first), last), min(max(high, first), last)
+	for _, b := range []*float64{&low, &high} {
+		if *b-first <= slack {
+			*b = first
+		} else if last-*b <= slack {
+			*b = last
+		}
+	}
 	if low >= high {
 		at := "/to_" + name
 		if to == nil {

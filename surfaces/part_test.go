@@ -17,7 +17,7 @@ func divisible() map[string]func(*rapid.T) Divisible {
 			draw := drawn()[k.Name]
 			list[k.Name] = func(t *rapid.T) Divisible {
 				s := draw(t)
-				if v, ok := s.(*Vessel); ok && v.LengthM < touch {
+				if v, ok := s.(*Vessel); ok && v.LengthM < 1e-3 {
 					v.LengthM = 1 // two flat heads without anything between are no body
 				}
 				return s.(Divisible)
