@@ -23,17 +23,31 @@ func (s *Server) calculation(calculator calculate.Calculator) gin.HandlerFunc {
 		if !ok {
 			return
 		}
-		field := values.Get("field")
-		form := calculationForm(c, field)
+		field, system := values.Get("field"), values.Get("units")
+		_, draws := calculator.New().(calculate.Drawer)
+		form := calculationForm(c, field, draws)
 		if form == "" {
 			return
 		}
+		own := "field"
+		if form == drawn {
+			own = "units"
+		}
 		var faults fault.List
-		node, ok := calculationInput(c, values, &faults)
+		node, ok := calculationInput(c, values, own, &faults)
 		if !ok {
 			return
 		}
-		answer, err := s.calculate(calculator, node, &faults)
+		in, err := s.input(calculator, node, &faults)
+		if err != nil {
+			refuseError(c, err)
+			return
+		}
+		if form == drawn {
+			draw(c, in.(calculate.Drawer), system)
+			return
+		}
+		answer, err := in.Answer()
 		switch {
 		case err != nil:
 			refuseError(c, err)
@@ -45,25 +59,44 @@ func (s *Server) calculation(calculator calculate.Calculator) gin.HandlerFunc {
 	}
 }
 
-// calculationForm picks the form of an answer: a whole answer is JSON, one
-// field is text unless JSON is liked better.
-func calculationForm(c *gin.Context, field string) string {
-	if field == "" {
+// drawn is the media type of a drawing.
+const drawn = "image/svg+xml"
+
+// draw answers with a drawing in the units that the caller chose.
+func draw(c *gin.Context, in calculate.Drawer, system string) {
+	if system == "" {
+		system = "si"
+	}
+	picture, err := in.Draw(system)
+	if err != nil {
+		refuse(c, http.StatusUnprocessableEntity, err.Error(), fault.Fault{Pointer: "/units", Code: "not_applicable", Detail: err.Error()})
+		return
+	}
+	send(c, http.StatusOK, drawn, picture)
+}
+
+// calculationForm picks the form of an answer: a whole answer is JSON, or a
+// drawing where there is one; one field is text unless JSON is liked better.
+func calculationForm(c *gin.Context, field string, draws bool) string {
+	switch {
+	case field == "" && draws:
+		return accepts(c, "; for one value as text name it, as in ?field=area_m2", "application/json", drawn)
+	case field == "":
 		return accepts(c, "; for one value as text name it, as in ?field=paint_l", "application/json")
 	}
 	return accepts(c, "", "text/plain", "application/json")
 }
 
 // calculationInput reads the query of a GET and the body of a POST as the same
-// kind of document.
-func calculationInput(c *gin.Context, values url.Values, faults *fault.List) (*wire.Node, bool) {
+// kind of document. own is the parameter that is not part of it.
+func calculationInput(c *gin.Context, values url.Values, own string, faults *fault.List) (*wire.Node, bool) {
 	var beside fault.List
 	if c.Request.Method != http.MethodPost {
-		onlyKnown(url.Values{"field": values["field"]}, &beside, "field")
-		values.Del("field")
+		onlyKnown(url.Values{own: values[own]}, &beside, own)
+		values.Del(own)
 		return wire.Query(values, faults), !refusedQuery(c, &beside)
 	}
-	if onlyKnown(values, &beside, "field"); refusedQuery(c, &beside) {
+	if onlyKnown(values, &beside, own); refusedQuery(c, &beside) {
 		return nil, false
 	}
 	data, err := body(c)
@@ -79,12 +112,10 @@ func calculationInput(c *gin.Context, values url.Values, faults *fault.List) (*w
 	return node, true
 }
 
-func (s *Server) calculate(calculator calculate.Calculator, node *wire.Node, faults *fault.List) (any, error) {
+// input reads the input of a calculator and checks it.
+func (s *Server) input(calculator calculate.Calculator, node *wire.Node, faults *fault.List) (calculate.Input, error) {
 	in := calculator.New()
 	s.reader.Decode(node, in.Fields(), faults)
 	in.Check(s.catalogue, faults)
-	if err := faults.Err(); err != nil {
-		return nil, err
-	}
-	return in.Answer()
+	return in, faults.Err()
 }

@@ -14,6 +14,7 @@ import (
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/quantity"
+	"filmbuild/surfaces/sketch"
 )
 
 // KindEntry is one kind of shape or of marking.
@@ -24,6 +25,8 @@ type KindEntry struct {
 	Fields  []quantity.Field `json:"fields"`
 	Source  string           `json:"source,omitempty"` // of markings: where the proportions come from
 	Example any              `json:"example"`          // its fields, filled in
+	Worked  any              `json:"worked"`           // the example, measured
+	Sketch  string           `json:"sketch,omitempty"` // of shapes: where the example is, drawn to scale
 }
 
 // Shapes lists the kinds of shape.
@@ -43,9 +46,41 @@ type Shapes struct {
 func (s *Server) shapes(c *gin.Context) {
 	var answer Shapes
 	for _, k := range surfaces.Kinds() {
-		answer.Shapes = append(answer.Shapes, KindEntry{Kind: k.Name, Doc: k.Doc, Faces: k.Faces, Fields: k.Fields, Example: k.Example})
+		answer.Shapes = append(answer.Shapes, KindEntry{Kind: k.Name, Doc: k.Doc, Faces: k.Faces, Fields: k.Fields, Example: k.Example,
+			Worked: estimate.MeasureShape(k.Example), Sketch: "/v1/shapes/" + k.Name + "/sketch"})
 	}
 	s.list(c, answer)
+}
+
+// sketch draws the example of a kind of shape to scale.
+//
+//	@Summary	The example of a kind of shape, drawn to scale
+//	@Tags		catalogue
+//	@Produce	image/svg+xml
+//	@Param		kind	path		string	true	"kind of shape"
+//	@Success	200		{string}	string
+//	@Failure	400		{object}	Problem
+//	@Failure	404		{object}	Problem
+//	@Failure	406		{object}	Problem
+//	@Failure	500		{object}	Problem
+//	@Router		/v1/shapes/{kind}/sketch [get]
+func (s *Server) sketch(c *gin.Context) {
+	if accepts(c, "", drawn) == "" || !bare(c) {
+		return
+	}
+	for _, k := range surfaces.Kinds() {
+		if k.Name != c.Param("kind") {
+			continue
+		}
+		picture, err := sketch.SVG(k.Example, sketch.SI, "")
+		if err != nil {
+			refuseError(c, err)
+			return
+		}
+		send(c, http.StatusOK, drawn, picture)
+		return
+	}
+	refuse(c, http.StatusNotFound, "there is no kind of shape "+c.Param("kind")+"; /v1/shapes lists them")
 }
 
 // Markings lists the kinds of marking.
@@ -65,7 +100,12 @@ type Markings struct {
 func (s *Server) markings(c *gin.Context) {
 	var answer Markings
 	for _, k := range marking.Kinds() {
-		answer.Markings = append(answer.Markings, KindEntry{Kind: k.Name, Doc: k.Doc, Fields: k.Fields, Source: k.Source, Example: k.Example})
+		worked, err := marking.Measure(k.Example)
+		if err != nil {
+			refuseError(c, err)
+			return
+		}
+		answer.Markings = append(answer.Markings, KindEntry{Kind: k.Name, Doc: k.Doc, Fields: k.Fields, Source: k.Source, Example: k.Example, Worked: worked})
 	}
 	s.list(c, answer)
 }
@@ -269,15 +309,18 @@ func listOf[T any](list []T) []T {
 
 // list answers a GET without parameters.
 func (s *Server) list(c *gin.Context, answer any) {
-	if accepts(c, "", "application/json") == "" {
-		return
-	}
-	values, ok := parameters(c)
-	if !ok {
-		return
-	}
-	var faults fault.List
-	if onlyKnown(values, &faults); !refusedQuery(c, &faults) {
+	if accepts(c, "", "application/json") != "" && bare(c) {
 		respond(c, answer)
 	}
+}
+
+// bare refuses query parameters where a route takes none.
+func bare(c *gin.Context) bool {
+	values, ok := parameters(c)
+	if !ok {
+		return false
+	}
+	var faults fault.List
+	onlyKnown(values, &faults)
+	return !refusedQuery(c, &faults)
 }

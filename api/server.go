@@ -89,6 +89,7 @@ func (s *Server) routes(r *gin.Engine) {
 	}
 	r.POST("/v1/meshes", s.meshes)
 	get(r, "/v1/shapes", s.shapes)
+	get(r, "/v1/shapes/:kind/sketch", s.sketch)
 	get(r, "/v1/markings", s.markings)
 	get(r, "/v1/products", s.products)
 	get(r, "/v1/media", s.media)

@@ -7,6 +7,7 @@ import (
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/quantity"
+	"filmbuild/surfaces/sketch"
 )
 
 // area measures a shape, whose fields are the input's own.
@@ -23,6 +24,10 @@ func (a *area) Check(_ *products.Catalogue, faults *fault.List) {
 	if a.Shape != nil {
 		a.Shape.Check(faults.At(""))
 	}
+}
+
+func (a *area) Draw(system string) ([]byte, error) {
+	return sketch.SVG(a.Shape, sketch.System(system), "")
 }
 
 func (a *area) Answer() (any, error) { return estimate.MeasureShape(a.Shape), nil }

@@ -32,6 +32,12 @@ type Input interface {
 	Answer() (any, error)
 }
 
+// Drawer is an input that can be drawn, true to scale, as SVG; system is si or
+// us.
+type Drawer interface {
+	Draw(system string) ([]byte, error)
+}
+
 // All lists the calculators by name.
 func All() []Calculator {
 	return []Calculator{

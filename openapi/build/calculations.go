@@ -65,11 +65,16 @@ func (c *calculations) path(calculator calculate.Calculator) (*object, error) {
 	if err != nil {
 		return nil, err
 	}
+	_, draws := calculator.New().(calculate.Drawer)
+	beside := []any{fieldParameter(example.Field)}
+	if draws {
+		query, beside = append(query, unitsParameter()), append(beside, unitsParameter())
+	}
 	get := c.operation("GET", calculator).set("parameters", query).
-		set("responses", responses(answer, 400, 406, 422, 500))
-	post := c.operation("POST", calculator).set("parameters", []any{fieldParameter(example.Field)}).
+		set("responses", responses(answer, draws, 400, 406, 422, 500))
+	post := c.operation("POST", calculator).set("parameters", beside).
 		set("requestBody", obj("required", true, "content", obj("application/json", obj("schema", input, "example", example.Input)))).
-		set("responses", responses(answer, 400, 406, 413, 415, 422, 500))
+		set("responses", responses(answer, draws, 400, 406, 413, 415, 422, 500))
 	return obj("get", get, "post", post), nil
 }
 

@@ -178,3 +178,9 @@ func fieldParameter(example string) *object {
 		"description", "answer one value only: its name in the answer, or names and indexes joined by slashes. It comes as bare text unless Accept asks for JSON",
 		"schema", obj("type", "string"), "example", example)
 }
+
+// unitsParameter describes the units of a drawing.
+func unitsParameter() *object {
+	return obj("name", "units", "in", "query", "description", "of the dimensions in a drawing; only where Accept asks for image/svg+xml",
+		"schema", obj("type", "string", "enum", []any{"si", "us"}, "default", "si"))
+}
