@@ -64,7 +64,8 @@ func listed(found []caution.Caution) []Caution {
 
 // signs are what a step shows of its dangers.
 func (r *run) signs(step Step, s *StepEstimate) caution.Signs {
-	signs := caution.Signs{"operation:" + s.Operation: true}
+	signs := make(caution.Signs, 16)
+	signs["operation:"+s.Operation] = true
 	for _, m := range s.Materials {
 		p, _ := r.catalogue.Product(m.Product)
 		signs["kind:"+p.Base().Kind] = true

@@ -63,16 +63,17 @@ func All() []Caution {
 
 // For lists the cautions that a step shows signs of.
 func For(signs Signs) []Caution {
-	var found []Caution
-	for _, c := range All() {
-		if c.fits(signs) {
-			found = append(found, c)
+	all := All()
+	found := make([]Caution, 0, len(all))
+	for i := range all {
+		if all[i].fits(signs) {
+			found = append(found, all[i])
 		}
 	}
 	return found
 }
 
-func (c Caution) fits(signs Signs) bool {
+func (c *Caution) fits(signs Signs) bool {
 	for _, all := range c.when {
 		if signs.hasAll(all) {
 			return true
