@@ -59,9 +59,10 @@ func drawCap(d *drawing, s *surfaces.Cap) {
 	d.sideways(l, from.plus(0, capital/2), 1)
 	to := onOval(point{c.x, c.y}, R, R*up, -math.Pi/2-0.35*min(open, 2))
 	name := d.face("outside")
-	from = to.plus(-8, -8)
-	d.leader(from, to, false)
-	d.sideways(name, from.plus(0, capital/2), -1)
+	wide := textWidth(name.text) / 2
+	at := d.raised(name, to.plus(-9-wide, -8+capital/2))
+	d.leader(at.plus(wide+1, -capital/2), to, false)
+	d.write(name, at)
 }
 
 // sphereSize is the size of the sphere that a part belongs to, as given.

@@ -44,6 +44,7 @@ type drawing struct {
 	at      point   // where the figure's origin lies on the sheet
 	trial   bool    // only the space that is taken counts, nothing is written
 	taken   bounds
+	part    bounds   // what is taken by the part alone
 	texts   []bounds // where there are letters already
 	lines   []byte
 	fills   []byte

@@ -2,6 +2,7 @@ package sketch
 
 import (
 	"slices"
+	"sort"
 	"strings"
 )
 
@@ -48,22 +49,24 @@ type trial struct {
 	place int
 }
 
-// largest lays a figure out at the first scale of a list at which it fits, or
-// the last. Smaller scales take less room, but for figures that change as they
-// shrink: there the halving may end too early, and the second loop goes on.
+// largest lays a figure out at the first scale of a list at which it fits. The
+// part itself takes less room at each smaller scale, so that halving finds
+// where to begin; with its texts it does not, as they leave it when it is small,
+// so that the rest is tried one by one. If nothing fits, it is the scale at
+// which least stands out.
 func largest(f figure, list []scale, system System) trial {
-	low, high, found := 0, len(list)-1, trial{}
-	for low < high {
-		i := (low + high) / 2
-		if d := tried(f, list[i], system); d.fits() {
-			high, found = i, trial{d, i}
-		} else {
-			low = i + 1
-		}
-	}
-	for i := low; found.drawing == nil; i++ {
-		if d := tried(f, list[i], system); d.fits() || i == len(list)-1 {
+	start := sort.Search(len(list)-1, func(i int) bool {
+		d := tried(f, list[i], system)
+		return d.part.width() <= sheetWidth && d.part.height() <= sheetHeight
+	})
+	var found trial
+	for i := start; i < len(list); i++ {
+		d := tried(f, list[i], system)
+		if found.drawing == nil || d.excess() < found.excess() {
 			found = trial{d, i}
+		}
+		if d.fits() {
+			break
 		}
 	}
 	return found
@@ -78,7 +81,7 @@ func tried(f figure, s scale, system System) *drawing {
 }
 
 func newDrawing(s scale, system System) *drawing {
-	return &drawing{lengths: lengths{system: system}, scale: s, k: s.perMetre(), taken: nowhere(), marks: mostMarks}
+	return &drawing{lengths: lengths{system: system}, scale: s, k: s.perMetre(), taken: nowhere(), part: nowhere(), marks: mostMarks}
 }
 
 // room is where a figure may be: the sheet less its margins and its foot.
@@ -87,9 +90,12 @@ func (d *drawing) room() bounds {
 	return bounds{point{margin, margin}, point{sheetWidth - margin, sheetHeight - margin - foot - 1}}
 }
 
-func (d *drawing) fits() bool {
+func (d *drawing) fits() bool { return d.excess() <= 0 }
+
+// excess is how much a figure is too large for the room, in mm.
+func (d *drawing) excess() float64 {
 	r := d.room()
-	return d.taken.width() <= r.width() && d.taken.height() <= r.height()
+	return max(d.taken.width()-r.width(), d.taken.height()-r.height())
 }
 
 func (d *drawing) footNotes() []string {

@@ -55,6 +55,9 @@ const mainOutline = ` id="` + "\x00" + `outline"`
 
 func (d *drawing) drawNamed(p pen, way *path, id string) {
 	d.taken.join(way.box)
+	if p == outline || p == imaginary {
+		d.part.join(way.box)
+	}
 	if d.trial {
 		return
 	}
@@ -112,8 +115,12 @@ func (w *path) polygon(points []point) *path {
 // than a full turn away. Angles are in radians from the x axis towards y, which
 // is down: clockwise as seen.
 func (w *path) arc(c point, rx, ry, from, to float64) *path {
-	if rx == 0 || ry == 0 {
-		return w.line(onOval(c, rx, ry, to))
+	const flat, steps = 0.2, 12
+	if min(rx, ry) < flat { // the rounding of its radii would count
+		for i := 1; i <= steps; i++ {
+			w.line(onOval(c, rx, ry, from+(to-from)*float64(i)/steps))
+		}
+		return w
 	}
 	// Near half a turn the rounding of the ends would move the centre far.
 	if math.Abs(to-from) > 1.6 {

@@ -12,9 +12,9 @@ func drawVessel(d *drawing, s *surfaces.Vessel) {
 	d.views = "Tank with two " + s.Head + " heads from the side"
 	d.upTo(max(s.LengthM, greatestRound(s.Round), or(s.HeadDepthM, 0), or(s.CrownRadiusM, 0)))
 	shown, cut := shortened(s.LengthM, 2*max(r, headDepth(s)))
-	f := d.stretch(2 * r)
-	h := headOf(s, d.k, d.k*f)
-	L, R := shown*d.k, r*d.k*f
+	f, along := d.stretch(2*r), d.stretch(shown+2*headDepth(s))
+	h := headOf(s, d.k*along, d.k*f)
+	L, R := shown*d.k*along, r*d.k*f
 	way := d.path().move(point{L / 2, -R}).line(point{0, -R})
 	h.left(way, R)
 	way.line(point{L / 2, R})
@@ -37,20 +37,20 @@ func drawVessel(d *drawing, s *surfaces.Vessel) {
 	}
 	d.round(s.Round, point{0, 0}, -h.depth, R, -h.depth-firstDimension, "", f != 1)
 	y := R + firstDimension
-	d.level(point{0, R}, point{L, R}, y, plain("straight length", s.LengthM).unless(cut))
-	overall := plain("overall length", s.LengthM+2*headDepth(s)).bracketed().unless(cut)
+	d.level(point{0, R}, point{L, R}, y, plain("straight length", s.LengthM).unless(cut || along != 1))
+	overall := plain("overall length", s.LengthM+2*headDepth(s)).bracketed().unless(cut || along != 1)
 	if s.Head != "flat" {
 		d.level(point{-h.depth, 0}, point{L + h.depth, 0}, y+nextDimension+1, overall)
 	}
 	d.within(bounds{point{0, -R}, point{L, 0}}, -R-4, d.face("side"))
-	d.headCallouts(s, h, L, R, f != 1)
+	d.headCallouts(s, h, L, R, f != 1 || along != 1)
 }
 
 // headCallouts names the heads and gives their radii or depth, at the right.
 func (d *drawing) headCallouts(s *surfaces.Vessel, h head, L, R float64, falsified bool) {
 	end := L + h.depth
 	if s.Head == "ellipsoidal" {
-		d.level(point{L, -R}, point{end, 0}, -R-firstDimension, plain("head depth", *s.HeadDepthM))
+		d.level(point{L, -R}, point{end, 0}, -R-firstDimension, plain("head depth", *s.HeadDepthM).unless(falsified))
 	}
 	list := []callout{{to: point{L + h.depth*0.5, R * 0.3}, at: R * 0.3, text: d.face("head_2"), dot: h.depth > 2}}
 	if s.Head == "torispherical" {
