@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -36,6 +37,15 @@ func TestVolunteerOrdersPrimerForOnePanel(t *testing.T) {
 		assert.Equal(t, packs(line), bought(p, line.Product), line.Product)
 	}
 	assert.Contains(t, ask[string](p, `document.querySelector(".mixes").innerText`), "hardener", "how to mix stands beside it")
+	for _, step := range answer.Steps {
+		require.NotEmpty(t, step.Wear, step.ID)
+		for _, thing := range step.Wear {
+			assert.True(t, ask[bool](p, `document.querySelector('[data-wear="`+step.ID+`"]').innerText.toLowerCase().includes(`+quoted(strings.ToLower(thing))+`)`), step.ID+": "+thing)
+		}
+	}
+	assert.Equal(t, []string{"What to wear", "How to mix", "Before you start, and while you work"},
+		ask[[]string](p, `[...document.querySelectorAll("#results-body > section > h3")].map(head => head.innerText).filter(head => /wear|mix|Before/.test(head))`),
+		"what to wear is read first")
 	for _, caution := range answer.Cautions {
 		assert.True(t, ask[bool](p, `document.querySelector("#cautions").innerText.includes(`+quoted(caution.Text)+`)`), caution.Code)
 	}
@@ -67,7 +77,10 @@ func TestUnitsSwitch(t *testing.T) {
 	p.do(chromedp.Click(`[data-example="one-panel"]`), chromedp.Click(`[name="units"][value="us"]`))
 	p.settled()
 	assert.Equal(t, "20.67 ft²", p.figure("Area"), "1.92 m² over 0.3048² m² to the square foot: identity")
-	assert.Equal(t, "3.93701", ask[string](p, `document.querySelector('[name="/components/0/shape/width_m"]').value`), "1.2 m over 0.3048 m: identity")
+	assert.Equal(t, "3.937", ask[string](p, `document.querySelector('[name="/components/0/shape/width_m"]').value`), "1.2 m over 0.3048 m: identity")
+	assert.Contains(t, ask[string](p, `document.querySelector('[data-at="/components/0/shape/width_m"] .hint').innerText`), "0.0394 in to 1640 ft", "1 mm over 25.4 mm and 500 m over 0.3048 m: identity")
+	assert.Equal(t, []string{"1 × 1 qt"}, bought(p, "epoxy-primer"), "0.946 L over the quart of 0.946352946 L: identity")
+	assert.Contains(t, ask[string](p, `document.querySelector(".mixes").innerText`), "at 70 °F", "21 °C · 9/5 + 32: identity")
 
 	p.fill("/components/0/shape/width_m", "4 1/2")
 	p.fill("/components/0/shape/height_m", "2")

@@ -54,6 +54,11 @@ export async function table(text, name) {
   return (await post("/v1/estimates?table=" + name, text, "text/csv")).text();
 }
 
+/** drawing draws a shape, true to scale. */
+export async function drawing(shape, system) {
+  return (await post("/v1/calculations/area?units=" + system, JSON.stringify(shape), "image/svg+xml")).blob();
+}
+
 function post(path, body, accept, signal) {
   return ask(path, { method: "POST", body, signal, headers: { "Content-Type": "application/json", Accept: accept } });
 }

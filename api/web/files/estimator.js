@@ -5,9 +5,9 @@ import { Away, Refused, estimate } from "./api.js";
 const pause = 300; // ms after the last key
 const patience = 3000; // ms before the server is asked again
 
-/** Estimator tells listeners of "busy", "done", "faulty" and "away". */
+/** Estimator tells listeners of "busy", "done", "faulty", "away" and "empty". */
 export class Estimator extends EventTarget {
-  latest = null; // { text, estimate, asked } of the last good answer
+  latest = null; // { text, estimate, asked } of the last good answer for this job
   state = { what: "busy" };
   #timer = 0;
   #under = null;
@@ -15,6 +15,7 @@ export class Estimator extends EventTarget {
   constructor(job) {
     super();
     this.job = job;
+    job.addEventListener("replaced", () => { this.latest = null; });
     job.addEventListener("change", (event) => this.#later(event.detail === "shape" ? 0 : pause));
   }
 
@@ -32,6 +33,10 @@ export class Estimator extends EventTarget {
     this.#under?.abort();
     const under = (this.#under = new AbortController());
     const asked = this.job.text;
+    if (this.job.empty) {
+      this.latest = null;
+      return this.#tell("empty");
+    }
     this.#tell("busy");
     try {
       const text = await estimate(asked, under.signal);

@@ -42,12 +42,18 @@ function said({ pointer, detail }) {
   return name && /[a-z]/.test(name) && detail.startsWith(name) ? [label(name), detail.slice(name.length)] : ["", " " + detail];
 }
 
+/** ownLabel is the label of the very field that a fault is about. */
+function ownLabel(around, pointer) {
+  return around.dataset.at === pointer ? around.querySelector(":scope > label")?.firstChild.textContent : undefined;
+}
+
 /** mark puts a fault at its field, or at the nearest thing around it. */
 function mark(form, fault) {
   const around = nearest(form, fault.pointer);
   if (!around) return;
   const slot = around.querySelector(":scope > .fault");
-  slot.textContent = `${slot.textContent} ${said(fault).join("")}`.trim();
+  const [name, rest] = said(fault);
+  slot.textContent = `${slot.textContent} ${name && (ownLabel(around, fault.pointer) ?? name)}${rest}`.trim();
   slot.hidden = false;
   const input = around.querySelector(":scope > :is(input, select)");
   if (input) {

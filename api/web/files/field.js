@@ -62,10 +62,11 @@ export function textField(c, at, options) {
 /**
  * choiceField takes one of some values. options: label, hint, empty (what no
  * choice means; left out when one must be made), values [{value, text, group}],
- * onchange, wide (a row of its own).
+ * value (where it is not what stands at the pointer), onchange, wide (a row of
+ * its own).
  */
 export function choiceField(c, at, options) {
-  const value = c.job.value(at);
+  const value = options.value ?? c.job.value(at);
   const known = options.values.map((entry) => ({ text: String(entry.value), ...entry }));
   if (value !== undefined && !known.some((entry) => entry.value === value)) {
     known.push({ value, text: `${fieldText(value, "", "si")} (not known here)` });

@@ -5,9 +5,12 @@ import { moneyForm, nameForm } from "./money-form.js";
 import { partForm } from "./part-form.js";
 import { stepForm } from "./step-form.js";
 
-/** mountForm keeps the form in an element. It returns the context that fields share. */
-export function mountForm(root, job, catalogue, units) {
-  const context = { job, catalogue, opened: new Map(), focusOn: (at) => focusOn(root, at), get system() { return units.system; } };
+/**
+ * mountForm keeps the form in an element. It returns the context that fields
+ * share; refreshed maps what rests on the faces of the parts to what renews it.
+ */
+export function mountForm(root, job, catalogue, units, faces) {
+  const context = { job, catalogue, faces, refreshed: new WeakMap(), opened: new Map(), focusOn: (at) => focusOn(root, at), get system() { return units.system; } };
   const draw = () => {
     fill(root, nameForm(context), partForm(context), stepForm(context), moneyForm(context));
     root.dispatchEvent(new CustomEvent("drawn"));
@@ -19,6 +22,9 @@ export function mountForm(root, job, catalogue, units) {
   };
   job.addEventListener("change", (event) => react(event.detail));
   units.addEventListener("change", draw);
+  faces.addEventListener("change", () => {
+    for (const element of root.querySelectorAll("[data-refreshed]")) context.refreshed.get(element)();
+  });
   draw();
   react("value");
   return context;

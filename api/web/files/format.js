@@ -38,6 +38,7 @@ function grouped(text) {
 /** measure writes a value that carries its printed unit, in the units chosen. */
 export function measure(value, unit, system, digits = 3) {
   const [shown, name] = converted(value, unit, system);
+  if (name === "°F") return `${fixed(shown, 0)} °F`;
   return name ? `${figure(shown, digits)} ${name}` : figure(shown, digits);
 }
 

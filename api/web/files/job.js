@@ -3,13 +3,16 @@
 // last document that was one.
 import { keep, kept } from "./kept.js";
 import { read, write } from "./pointer.js";
-import { isJob } from "./lenient.js";
+import { isJob, list } from "./lenient.js";
 
-/** Job tells listeners of "change", with detail "value", "shape" or "text". */
+/**
+ * Job tells listeners of "change", with detail "value", "shape" or "text", and
+ * of "replaced", with detail {was, now}: what the two jobs are called.
+ */
 export class Job extends EventTarget {
   text = "";
   document = {};
-  origin = ""; // the text it was started from
+  builtIn = ""; // the text it was started from, where that is not the user's own
   readable = true; // the text is a job that the form can show
   safe = true; // this browser keeps it
 
@@ -17,24 +20,34 @@ export class Job extends EventTarget {
   restore() {
     const stored = kept("job");
     if (typeof stored?.text !== "string" || !isJob(stored.document)) return false;
-    Object.assign(this, { document: stored.document, origin: stored.origin ?? "" });
+    Object.assign(this, { document: stored.document, builtIn: stored.builtIn ?? "" });
     this.#take(stored.text);
     this.#tell("shape");
     return true;
   }
 
-  /** changed is true when there is something of the user's own to lose. */
-  get changed() {
-    return this.text !== "" && this.text !== this.origin;
+  /** own is true when there is something of the user's own to lose. */
+  get own() {
+    return this.text !== "" && this.text !== this.builtIn;
   }
 
-  /** start takes a whole new job. */
+  /** title is what the job is called. */
+  get title() {
+    return String(this.document.name || "a job without a name");
+  }
+
+  /** empty is true for a job that has nothing to work out yet. */
+  get empty() {
+    return this.readable && ["components", "steps", "items"].every((name) => list(this.document[name]).length === 0);
+  }
+
+  /** start takes a whole new job that this page brought: an example, or the empty one. */
   start(document) {
-    this.document = document;
-    this.origin = written(document);
-    this.#take(this.origin);
-    this.#keep();
-    this.#tell("shape");
+    this.#replace(() => {
+      this.document = document;
+      this.builtIn = written(document);
+      this.#take(this.builtIn);
+    });
   }
 
   /** retype takes the text as somebody types it, job or not. */
@@ -44,13 +57,27 @@ export class Job extends EventTarget {
     this.#tell("text");
   }
 
-  /** open takes the text of a file, and counts it as unchanged. */
+  /** pasteOver takes a text that somebody puts in place of the whole job. */
+  pasteOver(text) {
+    this.#replace(() => this.#take(text), "text");
+  }
+
+  /** open takes the text of a file. */
   open(text) {
-    this.#take(text);
-    if (this.readable) this.text = written(this.document);
-    this.origin = this.text;
-    this.#keep();
-    this.#tell("shape");
+    this.#replace(() => {
+      this.builtIn = "";
+      this.#take(text);
+      if (this.readable) this.text = written(this.document);
+    });
+  }
+
+  /** undo brings the job back that was replaced last, and puts this one in its place. */
+  undo() {
+    const { text, document, builtIn } = this.#former;
+    this.#replace(() => {
+      Object.assign(this, { document, builtIn });
+      this.#take(text);
+    });
   }
 
   value(pointer) {
@@ -67,6 +94,18 @@ export class Job extends EventTarget {
   reshape(change) {
     change(this.document);
     this.#written("shape");
+  }
+
+  #former = null;
+
+  #replace(take, what = "shape") {
+    const was = this.title;
+    const former = this.text === "" ? null : { text: this.text, document: structuredClone(this.document), builtIn: this.builtIn };
+    take();
+    this.#former = former;
+    this.#keep();
+    this.#tell(what);
+    if (former) this.dispatchEvent(new CustomEvent("replaced", { detail: { was, now: this.title } }));
   }
 
   #written(what) {
@@ -88,7 +127,7 @@ export class Job extends EventTarget {
   }
 
   #keep() {
-    this.safe = keep("job", { text: this.text, document: this.document, origin: this.origin });
+    this.safe = keep("job", { text: this.text, document: this.document, builtIn: this.builtIn });
   }
 
   #tell(what) {

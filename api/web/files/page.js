@@ -7,23 +7,27 @@ import { fileName, mountDownloads, save } from "./downloads.js";
 import { mountFaults } from "./faults.js";
 import { mountForm } from "./form.js";
 import { glance } from "./headline.js";
+import { PresentFaces } from "./present-faces.js";
 import { mountPrint } from "./printing.js";
 import { mountRaw } from "./raw.js";
 import { mountResults } from "./results.js";
-import { mountStart } from "./start.js";
+import { mountSketches } from "./sketch.js";
+import { mountStart, simplestFirst } from "./start.js";
+import { mountUndo } from "./undo.js";
 
 const $ = (id) => document.getElementById(id);
 
 const job = new Job();
 const units = new Units();
 const estimator = new Estimator(job);
+const faces = new PresentFaces(estimator);
 const restored = job.restore();
 const offered = examples();
 const known = catalogue();
 mountUnits($("units"), units);
 if (!restored) {
-  const { default: first, examples: all } = await patiently(() => offered, examples);
-  job.start(structuredClone(all.find((example) => example.id === first).job));
+  const { examples: all } = await patiently(() => offered, examples);
+  job.start(structuredClone(simplestFirst(all)[0].job));
 }
 estimator.now();
 await assemble(await patiently(() => known, catalogue), await patiently(() => offered, examples));
@@ -50,13 +54,15 @@ function report(text) {
 }
 
 async function assemble(known, offered) {
-  const form = mountForm($("form"), job, known, units);
+  const form = mountForm($("form"), job, known, units, faces);
+  mountSketches($("form"), job, units);
   const raw = mountRaw($("job-text"), $("job-text-details"), job);
   const show = mountResults($("headline"), $("results-body"), $("voice"));
   const showFaults = mountFaults($("form"), $("faults"), (pointer) => form.focusOn(pointer) || raw.open());
   mountDownloads($("downloads"), job, () => estimator.latest, report);
   mountPrint($("results"), $("print"));
-  mountStart({ list: $("examples"), file: $("open-file"), paste: $("paste") }, offered, job, {
+  mountUndo($("replaced"), job, () => $("form-head").focus());
+  mountStart({ list: $("examples"), file: $("open-file"), paste: $("paste") }, offered.examples, job, {
     saveJob: () => save(job.text, "application/json", fileName(job) + ".job.json"),
     toText: () => raw.open({ chosen: true }), started, report,
   });
@@ -74,8 +80,11 @@ function started() {
 /** follow shows what the estimator tells, from where it stands. */
 function follow(show, showFaults) {
   const results = $("results");
+  const clear = () => {
+    for (const id of ["headline", "results-body", "job-name", "glance", "voice"]) $(id).replaceChildren();
+  };
   const draw = () => {
-    if (!estimator.latest) return;
+    if (!estimator.latest) return clear();
     show(estimator.latest.estimate, units.system);
     performance.mark("first estimate shown");
     $("job-name").textContent = estimator.latest.estimate.job;
@@ -87,9 +96,10 @@ function follow(show, showFaults) {
     results.dataset.state = what;
     away(what === "away");
     if (what !== "away") showFaults(detail ?? []);
-    if (what === "done") draw();
+    $("stale").hidden = !estimator.latest;
+    if (what === "done" || !estimator.latest) draw();
   };
-  for (const what of ["busy", "done", "faulty", "away"]) estimator.addEventListener(what, () => react(estimator.state));
+  for (const what of ["busy", "done", "faulty", "away", "empty"]) estimator.addEventListener(what, () => react(estimator.state));
   units.addEventListener("change", draw);
   job.addEventListener("change", () => { $("unsafe").hidden = job.safe; });
   react(estimator.state);

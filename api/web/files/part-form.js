@@ -9,6 +9,7 @@ import { below } from "./pointer.js";
 import { forgetPart, renamePart, treatLike } from "./references.js";
 import { rows } from "./rows.js";
 import { shapeFields } from "./shape-fields.js";
+import { sketch } from "./sketch.js";
 import { sentence } from "./words.js";
 
 /** partForm shows all parts and the button for another. */
@@ -47,6 +48,7 @@ function partCard(c, part, i, count) {
   const key = "part " + part.id;
   return card(c, { at, key, title, note: `${(sentence(kind ?? "no shape"))}${Number(part.count) > 1 ? ` × ${part.count}` : ""}`, open: count <= 2 || i === 0 },
     h("div", { class: "fields" }, main, numberField(c, below(at, "count"), { name: "count", label: "How many alike", empty: "1" })),
+    sketch(below(at, "shape"), title, kind),
     more(c, key + " shape", "More sizes", rest),
     more(c, key + " more", "What it is made of, openings, old paint", materialFields(c, at, part, i)),
     h("div", { class: "acts" },

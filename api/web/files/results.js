@@ -8,6 +8,7 @@ import { mixing } from "./mixing.js";
 import { order } from "./order.js";
 import { partResults } from "./part-results.js";
 import { stepResults } from "./step-results.js";
+import { wearing } from "./wearing.js";
 
 /**
  * mountResults returns show(estimate, system). What somebody had opened stays
@@ -17,7 +18,7 @@ export function mountResults(block, body, voice) {
   return (estimate, system) => {
     fill(block, headline(estimate, system));
     keepOpen(body, () => fill(body,
-      warnings(estimate), dangers(estimate), order(estimate, system), mixing(estimate, system), cautions(estimate),
+      warnings(estimate), dangers(estimate), order(estimate, system), wearing(estimate), mixing(estimate, system), cautions(estimate),
       stepResults(estimate, system), partResults(estimate, system), budget(estimate), assumptions(estimate, system),
       h("p", { class: "hint" }, `Catalogue ${estimate.catalogue_version}, engine ${estimate.engine_version}. An estimate, not a specification: the data sheets of your products and local rules come first.`)));
     const words = spoken(estimate, system);

@@ -1,5 +1,5 @@
 // What a step works on: parts, regions, and single faces of parts.
-import { freshId, h } from "./dom.js";
+import { fill, freshId, h } from "./dom.js";
 import { holder } from "./field.js";
 import { list } from "./lenient.js";
 import { sentence } from "./words.js";
@@ -7,14 +7,43 @@ import { sentence } from "./words.js";
 /** selection shows the choice at a pointer as boxes to tick. */
 export function selection(c, at) {
   const job = c.job.document;
-  const chosen = list(c.job.value(at));
-  const whole = [...list(job.components), ...list(job.regions)].filter((entry) => entry.id).map((entry) => ({ value: entry.id, text: entry.name || entry.id }));
-  const faces = list(job.components).flatMap((part) => facesOf(c, part).map((face) => ({ value: `${part.id}/${face}`, text: `${part.name || part.id}: ${face.replaceAll("_", " ")}` })));
-  const known = new Set([...whole, ...faces].map((entry) => entry.value));
-  const unknown = chosen.filter((name) => !known.has(name)).map((value) => ({ value, text: `${value} (not in the job)` }));
-  const someFace = faces.some((face) => chosen.includes(face.value));
-  return boxes(c, at, "Done on", [...whole, ...unknown], faces.length === 0 ? null :
-    h("details", { class: "more", open: someFace }, h("summary", {}, "Only some faces"), h("div", { class: "ticks" }, faces.map((face) => tick(c, at, face)))));
+  const parts = list(job.components).filter((part) => part.id);
+  const whole = [...parts, ...list(job.regions).filter((entry) => entry.id)].map((entry) => ({ value: entry.id, text: entry.name || entry.id }));
+  const known = (name) => whole.some((entry) => entry.value === name) || parts.some((part) => isFaceOf(name, part));
+  const unknown = list(c.job.value(at)).filter((name) => !known(name)).map((value) => ({ value, text: `${value} (not in the job)` }));
+  return boxes(c, at, "Done on", [...whole, ...unknown], someFaces(c, at, parts));
+}
+
+/** someFaces offers single faces; it stays true to what the parts have. */
+function someFaces(c, at, parts) {
+  const ticks = h("div", { class: "ticks" });
+  const details = h("details", { class: "more" }, h("summary", {}, "Only some faces"), ticks);
+  const offer = () => {
+    const faces = parts.flatMap((part) => facesOf(c, at, part));
+    details.hidden = faces.length === 0;
+    fill(ticks, faces.map((face) => tick(c, at, face)));
+    return faces;
+  };
+  c.refreshed.set(details, offer);
+  details.setAttribute("data-refreshed", "");
+  const chosen = new Set(list(c.job.value(at)));
+  details.open = offer().some((face) => chosen.has(face.value));
+  return details;
+}
+
+/** facesOf lists the faces of a part that can be chosen, and those that are. */
+function facesOf(c, at, part) {
+  const present = c.faces.of(part.id);
+  const chosen = list(c.job.value(at)).filter((name) => isFaceOf(name, part)).map((name) => name.slice(part.id.length + 1));
+  const names = new Set([...(present?.length > 1 ? present : []), ...chosen]);
+  return [...names].map((face) => ({
+    value: `${part.id}/${face}`,
+    text: `${part.name || part.id}: ${face.replaceAll("_", " ")}${!present || present.includes(face) ? "" : " (not on it now)"}`,
+  }));
+}
+
+function isFaceOf(name, part) {
+  return String(name).startsWith(part.id + "/");
 }
 
 /** markingsOf shows which markings a step paints. */
@@ -26,12 +55,6 @@ export function markingsOf(c, at) {
 export function faceTicks(c, at, kind, title, hint) {
   const faces = c.catalogue.shapes.find((shape) => shape.kind === kind)?.faces ?? [];
   return boxes(c, at, title, faces.map((face) => ({ value: face, text: sentence(face) })), h("p", { class: "hint" }, hint));
-}
-
-function facesOf(c, part) {
-  const faces = c.catalogue.shapes.find((shape) => shape.kind === part.shape?.kind)?.faces ?? [];
-  if (part.shape?.kind !== "panel") return faces.length > 1 ? faces : [];
-  return Number(part.shape.sides) === 2 ? ["front", "back"] : [];
 }
 
 function boxes(c, at, title, entries, extra = null) {

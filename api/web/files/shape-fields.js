@@ -2,6 +2,7 @@
 import { h } from "./dom.js";
 import { choiceField, holder, numberField, textField } from "./field.js";
 import { list, object } from "./lenient.js";
+import { holeRows } from "./hole-rows.js";
 import { below } from "./pointer.js";
 import { rows } from "./rows.js";
 import { faceTicks } from "./selection.js";
@@ -18,13 +19,14 @@ export function shapeFields(c, at, kind) {
     const value = c.job.value(below(at, field.name));
     const isList = Array.isArray(value ?? example[field.name] ?? (listNames.has(field.name) ? [] : undefined));
     const given = value !== undefined;
-    const usual = isList ? kind === "body" || list(value).length > 0 : given || field.name in example;
+    const usual = isList ? open.has(field.name) || list(value).length > 0 : given || field.name in example;
     (usual && !(optional.has(field.name) && !given) ? main : rest).push(one(c, at, kind, field, example, isList));
   }
   return [main, rest];
 }
 
 const listNames = new Set(["outline", "holes", "stations"]);
+const open = new Set(["holes", "stations"]); // shown even where there are none yet
 const optional = new Set(["corner_radius_m", "thickness_mm", "trailing_edge", "camber_ratio", "camber_position_ratio"]);
 
 function one(c, shapeAt, kind, field, example, isList) {
@@ -51,7 +53,6 @@ function groupField(c, at, kind, field, sample, example) {
 
 const columnsOf = {
   outline: [{ key: 0, name: "x_m", label: "Across, x" }, { key: 1, name: "y_m", label: "Up, y" }],
-  holes: ["diameter_m", "width_m", "height_m", "corner_radius_m", "x_m", "y_m"].map(column),
   profile: [{ key: 0, name: "x_m", label: "Along, x" }, { key: 1, name: "r_m", label: "From the axis, r" }],
   stations: ["x_m", "width_m", "height_m", "exponent", "z_m"].map(column),
 };
@@ -60,9 +61,10 @@ function column(name) {
   return { key: name, name, label: name === "x_m" ? "Position, x" : label(name) };
 }
 
-const called = { outline: "corner", holes: "hole", stations: "station", profile: "point" };
+const called = { outline: "corner", stations: "station", profile: "point" };
 
 function listField(c, at, kind, field, example) {
+  if (field.name === "holes") return holeRows(c, at, { title: label(field.name), hint: field.doc });
   const held = list(c.job.value(at));
   const sample = held[0] ?? example[0] ?? {};
   if (typeof sample === "string") return faceTicks(c, at, kind, label(field.name), field.doc);

@@ -1,14 +1,21 @@
-// Where a job comes from: an example, a file, or pasted text.
+// Where a job comes from: an example, nothing, a file, or pasted text.
 import { ask } from "./ask.js";
 import { fill, h } from "./dom.js";
 import { sentence } from "./words.js";
 
 const largest = 1 << 20; // what the server reads, in bytes
 
+const empty = { name: "New job", currency: "USD" };
+
+/** simplestFirst puts the examples in the order of their length. */
+export function simplestFirst(examples) {
+  return [...examples].sort((a, b) => JSON.stringify(a.job).length - JSON.stringify(b.job).length);
+}
+
 /** mountStart fills the list of examples and connects file and paste. */
 export function mountStart({ list, file, paste }, examples, job, { saveJob, toText, started, report }) {
-  const simplestFirst = [...examples.examples].sort((a, b) => JSON.stringify(a.job).length - JSON.stringify(b.job).length);
-  fill(list, simplestFirst.map((example) => h("li", {}, h("button", { type: "button", "data-example": example.id, onclick: () => begin(example) },
+  const blank = { id: "empty-job", doc: "No parts and no steps yet: add your own.", job: empty };
+  fill(list, [...simplestFirst(examples), blank].map((example) => h("li", {}, h("button", { type: "button", "data-example": example.id, onclick: () => begin(example) },
     h("strong", {}, sentence(example.id)), h("span", {}, example.doc)))));
 
   const begin = async (example) => {
@@ -34,10 +41,10 @@ export function mountStart({ list, file, paste }, examples, job, { saveJob, toTe
   paste.addEventListener("click", toText);
 }
 
-/** mayReplace asks where the job was changed; saving it first is one of the answers. */
+/** mayReplace asks where the job is the user's own; saving it first is one of the answers. */
 async function mayReplace(job, saveJob) {
-  if (!job.changed) return true;
-  const answer = await ask("You have changed this job. Replace it?", [
+  if (!job.own) return true;
+  const answer = await ask(`Your job is on the page: ${job.title}. Replace it?`, [
     { text: "Keep my job", value: "keep" }, { text: "Save it as a file, then replace", value: "save" }, { text: "Replace it", value: "replace" }]);
   if (answer === "save") saveJob();
   return answer !== "keep";

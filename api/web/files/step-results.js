@@ -4,6 +4,7 @@ import { h } from "./dom.js";
 import { amount, decimalsFor, fixed, measure, money } from "./format.js";
 import { converted } from "./units.js";
 import { table } from "./table.js";
+import { price, unpriced, without } from "./unpriced.js";
 import { working } from "./working.js";
 import { capital, plural, sentence, task } from "./words.js";
 
@@ -11,6 +12,8 @@ const columns = [
   ["area_m2", "Area", "m²"], ["litres", "Liquid", "L"], ["kilograms", "Abrasive", "kg"],
   ["masking_tape_m", "Tape", "m"], ["hours", "Work", "h"], ["waste_kg", "Waste", "kg"],
 ];
+
+const costs = [{ key: "material_cost", text: "Material cost" }, { key: "labour_cost", text: "Labour cost" }, { key: "cost", text: "Cost" }];
 
 /** stepResults shows the steps. */
 export function stepResults(estimate, system) {
@@ -22,20 +25,21 @@ export function stepResults(estimate, system) {
     const write = (value) => value === 0 ? "–" : fixed(converted(value, si, system)[0], decimals);
     return { key, text, unit: converted(0, si, system)[1], write, number: true };
   });
-  const heads = [{ text: "Step" }, ...shown, { text: "Cost", unit: currency, number: true }];
-  const rows = steps.map((step) => [named(step), ...shown.map((column) => column.write(step[column.key])), money(step.cost)]);
-  const foot = ["All", ...shown.map((column) => column.key === "area_m2" ? "" : column.write(totals[column.key])), money(totals.cost)];
+  const heads = [{ text: "Step" }, ...shown, ...costs.map(({ text }) => ({ text, unit: currency, number: true }))];
+  const rows = steps.map((step) => [named(step), ...shown.map((column) => column.write(step[column.key])), ...costs.map(({ key }) => money(step[key]))]);
+  const foot = [["All", without(estimate)].filter(Boolean).join(", "), ...shown.map((column) => column.key === "area_m2" ? "" : column.write(totals[column.key])),
+    ...costs.map(({ key }) => money(totals["steps_" + key]))];
   return h("section", { "aria-labelledby": "steps-result-head" },
     h("h3", { id: "steps-result-head" }, "Step by step"),
-    table("What each step takes; its cost is what is used up, and the hours", heads, rows, foot),
-    steps.map((step) => detail(step, currency, system)));
+    table("What each step takes; material is what is used up, at pack price", heads, rows, foot),
+    steps.map((step) => detail(step, currency, system, unpriced(estimate))));
 }
 
 function named(step) {
   return capital(step.name || `${step.id} (${task(step.operation).toLowerCase()})`);
 }
 
-function detail(step, currency, system) {
+function detail(step, currency, system, unknown) {
   const facts = [
     `${currency} ${money(step.material_cost)} of material and ${currency} ${money(step.labour_cost)} of ${step.labour} work`,
     step.dry_film_kg > 0 ? `${measure(step.dry_film_kg, "kg", system)} of dry film put on` : "",
@@ -46,9 +50,10 @@ function detail(step, currency, system) {
     h("summary", {}, h("span", { class: "title" }, named(step)), h("span", { class: "note" }, plural(step.working.length, "finding"))),
     h("div", { class: "inside" },
       step.warnings.length > 0 ? h("ul", { class: "warned" }, step.warnings.map((text) => h("li", {}, text))) : null,
+      step.wear.length > 0 ? h("p", {}, h("strong", {}, "Wear: "), step.wear.join(", ") + ".") : null,
       h("p", {}, facts.join("; ") + "."),
       step.materials.length > 0 ? h("ul", { class: "materials" }, step.materials.map((material) =>
-        h("li", {}, h("span", {}, material.name), h("span", { class: "value" }, amount(material.quantity, material.unit, system)), h("span", { class: "value" }, money(material.cost))))) : null,
+        h("li", {}, h("span", {}, material.name), h("span", { class: "value" }, amount(material.quantity, material.unit, system)), h("span", { class: "value" }, price(material.cost, !unknown.has(material.product)))))) : null,
       step.cautions.length > 0 ? h("p", { class: "hint" }, "Cautions: " + step.cautions.filter(({ code }) => code !== "defer").map(({ code }) => sentence(code).toLowerCase()).join(", ") + ".") : null,
       working(step.working, system)));
 }

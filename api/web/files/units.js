@@ -27,14 +27,21 @@ export function converted(value, unit, system) {
 export function fieldText(value, suffix, system) {
   if (value === undefined || value === null) return "";
   const unit = unitsBySuffix.get(suffix);
-  if (typeof value === "number" && unit && system === "us") {
-    return String(Number((value / unit.factor + unit.offset).toPrecision(6)));
+  if (typeof value === "number" && unit && system === "us" && unit.us !== unit.si) {
+    return String(rounded(value / unit.factor + unit.offset, unit.us));
   }
   if (typeof value === "string" && unit && system === "us" && value.endsWith(" " + unit.us)) {
     const number = value.slice(0, -unit.us.length - 1);
     return bare.test(number) ? number : value;
   }
   return typeof value === "object" ? JSON.stringify(value) : String(value);
+}
+
+/** rounded leaves the digits that a person would measure: 0.656 ft, 124.7 ft, 70 °F. */
+function rounded(value, unit) {
+  if (value === 0 || unit === "°F") return Math.round(value);
+  const exponent = Math.floor(Math.log10(Math.abs(value)));
+  return exponent < -1 ? Number(value.toPrecision(3)) : Number(value.toFixed(Math.min(Math.max(3 - exponent, 0), 3)));
 }
 
 const bare = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
@@ -58,13 +65,22 @@ export function fieldValue(typed, suffix, system) {
   return unit && !hasUnit.test(text) && !text.includes(",") ? `${text} ${shown}` : text;
 }
 
-/** limitsText shortens "at least 0.001 m and at most 500 m" and converts it. */
+/**
+ * limitsText shortens "at least 0.001 m and at most 500 m" and converts it, in
+ * US units to three digits, less than a tenth of a foot to inches.
+ */
 export function limitsText(limits, system) {
   if (!limits) return "";
   const shown = limits.replace(/(-?\d[\d.e+-]*)( [^\s]+)?(?= and |$)/g, (whole, number, unit = "") => {
     const known = unitsByPrinted.get(unit.trim());
     if (!known || system !== "us") return whole;
-    return `${Number((Number(number) / known.factor + known.offset).toPrecision(3))} ${known.us}`;
+    const [shown, name] = limit(Number(number) / known.factor + known.offset, known.us);
+    return `${Number(shown.toPrecision(3))} ${name}`;
   });
-  return shown.replace(/^at least (\S+)(?: \S+)? and at most /, "$1 to ");
+  return shown.replace(/^at least (\S+)( \S+)? and at most (\S+)( \S+)?$/, (_, low, lowUnit, high, highUnit) =>
+    `${low}${lowUnit === highUnit || low === "0" ? "" : lowUnit} to ${high}${highUnit ?? ""}`);
+}
+
+function limit(value, unit) {
+  return unit === "ft" && value !== 0 && Math.abs(value) < 0.1 ? [value * 12, "in"] : [value, unit];
 }
