@@ -132,8 +132,8 @@ func TestLetteringFaults(t *testing.T) {
 	require.Len(t, said, 2, "each missing letter once")
 	assert.Contains(t, said[0], "'?'")
 	assert.Contains(t, said[1], "'*'")
-	f.Text, f.Font, f.GapRule = "A", "script", "third"
-	assert.Equal(t, map[string]string{"/font": "unknown_kind", "/gap_rule": "unknown_kind"}, faultsOf(f))
+	f.Text, f.Font, f.GapRule, f.Rule, f.Align = "A", "script", "third", "own", "top"
+	assert.Equal(t, map[string]string{"/font": "unknown_kind", "/gap_rule": "unknown_kind", "/rule": "unknown_kind", "/align": "unknown_kind"}, faultsOf(f))
 }
 
 // Spaces before and after the text paint nothing; one between words stands for

@@ -13,23 +13,13 @@ import (
 // reporter receives one fault: a JSON pointer, a stable code and a sentence.
 type reporter = func(pointer, code, detail string)
 
-// Stencil is the part that all figures share: how they are cut from film.
-type Stencil struct {
-	StencilMarginMM float64 `json:"stencil_margin_mm" limit:"[0,1000]" doc:"film left on every side of the figure's box; 50 unless given"`
-}
-
-// usualStencil leaves a hand's breadth to burnish and to tape paper onto
-// (common practice; no published figure found).
-func usualStencil() Stencil { return Stencil{StencilMarginMM: 50} }
-
-// StencilMargin implements Figure.
-func (s Stencil) StencilMargin() float64 { return s.StencilMarginMM / 1000 }
-
 // inRange reports every number outside the limits of its tag and says whether
-// there was none, so that rules between fields can be skipped.
-func inRange(v any, report reporter) bool {
+// there was none, so that rules between fields can be skipped. It checks the
+// fields that all figures share as well.
+func inRange(f Figure, report reporter) bool {
+	f.shared().check(report)
 	clean := true
-	quantity.Check(v, func(pointer, code, detail string) {
+	quantity.Check(f, func(pointer, code, detail string) {
 		clean = false
 		report(pointer, code, detail)
 	})

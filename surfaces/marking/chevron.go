@@ -20,10 +20,10 @@ type Chevron struct {
 	StripeWidthM float64 `json:"stripe_width_m" limit:"[0.0005,100]" doc:"width of an arm, square to it"`
 	AngleDeg     float64 `json:"angle_deg" limit:"[5,85]" doc:"of each arm to the axis; 45 unless given"`
 	Colour       string  `json:"colour" doc:"lower-case words"`
-	Stencil
+	Shared
 }
 
-func newChevron() *Chevron { return &Chevron{AngleDeg: 45, Stencil: usualStencil()} }
+func newChevron() *Chevron { return &Chevron{AngleDeg: 45, Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Chevron) Kind() string { return "chevron" }

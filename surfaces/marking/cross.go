@@ -14,10 +14,10 @@ type Cross struct {
 	FlankWidthM float64 `json:"flank_width_m" limit:"[0,100]" doc:"width of the flank on each side of an arm; 0, no flanks, unless given"`
 	Colour      string  `json:"colour" doc:"of the bars, lower-case words"`
 	FlankColour string  `json:"flank_colour" doc:"of the flanks; required with flanks"`
-	Stencil
+	Shared
 }
 
-func newCross() *Cross { return &Cross{Stencil: usualStencil()} }
+func newCross() *Cross { return &Cross{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Cross) Kind() string { return "cross" }

@@ -10,10 +10,10 @@ import (
 type Disc struct {
 	SizeM  float64 `json:"size_m" limit:"[0.001,100]" doc:"diameter"`
 	Colour string  `json:"colour" doc:"lower-case words"`
-	Stencil
+	Shared
 }
 
-func newDisc() *Disc { return &Disc{Stencil: usualStencil()} }
+func newDisc() *Disc { return &Disc{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Disc) Kind() string { return "disc" }
@@ -34,10 +34,10 @@ type Ring struct {
 	SizeM      float64 `json:"size_m" limit:"[0.001,100]" doc:"outer diameter"`
 	InnerSizeM float64 `json:"inner_size_m" limit:"[0.0005,100]" doc:"diameter of the hole, below size_m"`
 	Colour     string  `json:"colour" doc:"lower-case words"`
-	Stencil
+	Shared
 }
 
-func newRing() *Ring { return &Ring{Stencil: usualStencil()} }
+func newRing() *Ring { return &Ring{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Ring) Kind() string { return "ring" }

@@ -13,11 +13,11 @@ type DiscStar struct {
 	SizeM      float64 `json:"size_m" limit:"[0.001,100]" doc:"diameter of the disc, and of the circle through the points"`
 	StarColour string  `json:"star_colour" doc:"white unless given"`
 	DiscColour string  `json:"disc_colour" doc:"blue unless given"`
-	Stencil
+	Shared
 }
 
 func newDiscStar() *DiscStar {
-	return &DiscStar{StarColour: "white", DiscColour: "blue", Stencil: usualStencil()}
+	return &DiscStar{StarColour: "white", DiscColour: "blue", Shared: usualShared()}
 }
 
 // Kind implements Figure.
@@ -52,10 +52,10 @@ const sourceStar1919 = "1947 article by an army captain on aircraft markings: re
 //	red diameter = size · sin 18°
 type Star1919 struct {
 	SizeM float64 `json:"size_m" limit:"[0.001,100]" doc:"diameter of the disc, and of the circle through the points"`
-	Stencil
+	Shared
 }
 
-func newStar1919() *Star1919 { return &Star1919{Stencil: usualStencil()} }
+func newStar1919() *Star1919 { return &Star1919{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Star1919) Kind() string { return "star_1919" }

@@ -17,10 +17,10 @@ type ExitBand struct {
 	OpeningHeightM float64 `json:"opening_height_m" limit:"[0.01,100]" doc:"of the opening, from bottom to top"`
 	CornerRadiusM  float64 `json:"corner_radius_m" limit:"[0,50]" doc:"of the opening's corners, at most half its shorter side; 0 unless given"`
 	Colour         string  `json:"colour" doc:"in contrast with the skin; lower-case words"`
-	Stencil
+	Shared
 }
 
-func newExitBand() *ExitBand { return &ExitBand{Stencil: usualStencil()} }
+func newExitBand() *ExitBand { return &ExitBand{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*ExitBand) Kind() string { return "exit_band" }

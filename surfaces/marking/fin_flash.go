@@ -15,7 +15,7 @@ type FinFlash struct {
 	WidthM  float64 `json:"width_m" limit:"[0.001,100]" doc:"of all bands together"`
 	HeightM float64 `json:"height_m" limit:"[0.001,100]" doc:"from bottom to top"`
 	Bands   []Band  `json:"bands" doc:"from left to right; at most 100"`
-	Stencil
+	Shared
 }
 
 // Band is one vertical band.
@@ -24,7 +24,7 @@ type Band struct {
 	Colour string  `json:"colour" doc:"lower-case words"`
 }
 
-func newFinFlash() *FinFlash { return &FinFlash{Stencil: usualStencil()} }
+func newFinFlash() *FinFlash { return &FinFlash{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*FinFlash) Kind() string { return "fin_flash" }
@@ -32,16 +32,7 @@ func (*FinFlash) Kind() string { return "fin_flash" }
 // Check implements Figure.
 func (f *FinFlash) Check(report func(pointer, code, detail string)) {
 	inRange(f, report)
-	if len(f.Bands) == 0 {
-		report("/bands", "required", "bands is empty; give each band from left to right, with its ratio and colour")
-	}
-	if len(f.Bands) > mostRings {
-		report("/bands", "too_many", fmt.Sprintf("bands has %d entries; at most %d", len(f.Bands), mostRings))
-		return
-	}
-	for i, b := range f.Bands {
-		checkColour(fmt.Sprintf("/bands/%d/colour", i), b.Colour, report)
-	}
+	checkBands(f.Bands, report)
 }
 
 func (f *FinFlash) ratios() float64 {

@@ -28,11 +28,11 @@ type Hazard struct {
 	PhaseRatio   float64 `json:"phase_ratio" limit:"[0,1)" doc:"shift of the stripes to the right, as a part of one dark and one light stripe; 0 unless given"`
 	DarkColour   string  `json:"dark_colour" doc:"black unless given"`
 	LightColour  string  `json:"light_colour" doc:"yellow unless given"`
-	Stencil
+	Shared
 }
 
 func newHazard() *Hazard {
-	return &Hazard{AngleDeg: 45, DarkColour: "black", LightColour: "yellow", Stencil: usualStencil()}
+	return &Hazard{AngleDeg: 45, DarkColour: "black", LightColour: "yellow", Shared: usualShared()}
 }
 
 // Kind implements Figure.

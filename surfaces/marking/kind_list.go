@@ -25,7 +25,7 @@ func kinds() []kind {
 			func() Figure { f := newDiscStar(); f.SizeM = 0.75; return f },
 		},
 		{
-			"roundel", "discs of one centre; each ring's diameter goes as its ratio, the last is the size", identity,
+			"roundel", "discs of one centre; each ring's diameter goes as its ratio, the last is the size; free rings or a public set: 1-3-5, 1-3-5-7, 1-3-5-6, 2-5, 3-4-8, 1-2-3, 3-7-11", sourceRoundel,
 			func() Figure { return newRoundel() },
 			func() Figure {
 				f := newRoundel()
@@ -62,7 +62,7 @@ func kinds() []kind {
 			},
 		},
 		{
-			"stripe", "a straight stripe, of one width or tapering to another", identity,
+			"stripe", "a stripe: straight with square or shaped ends, tapering, curved on a radius, or right round a body", identity,
 			func() Figure { return newStripe() },
 			func() Figure {
 				f, end := newStripe(), 0.05
@@ -89,6 +89,21 @@ func kinds() []kind {
 			},
 		},
 		{
+			"chequer", "a panel of equal squares in two colours, the lower left corner dark", sourceChequer,
+			func() Figure { return newChequer() },
+			func() Figure { f := newChequer(); f.SquareM, f.Columns, f.Rows = 0.15, 5, 3; return f },
+		},
+		{
+			"rudder_stripes", "an upright band over a third of the chord at the hinge and 13 level stripes behind it, all equal in height", sourceRudder,
+			func() Figure { return newRudderStripes() },
+			func() Figure { f := newRudderStripes(); f.ChordM, f.HeightM = 1, 1.3; return f },
+		},
+		{
+			"flag", "a flag whose proportions a public rule fixes, free stripes, or a free cross on a field", sourceFlag,
+			func() Figure { return newFlag() },
+			func() Figure { f := newFlag(); f.Design, f.HoistM = "fi", 0.3; return f },
+		},
+		{
 			"exit_band", "a band of one width round an opening, rounded with its corners", sourceExitBand,
 			func() Figure { return newExitBand() },
 			func() Figure {
@@ -98,11 +113,29 @@ func kinds() []kind {
 			},
 		},
 		{
-			"lettering", "a line of block letters on a grid 6 high and 4 wide, strokes 1 wide", sourceLettering,
+			"lettering", "text in block letters, by the registration rule on a grid 6 high and 4 wide with strokes of 1, or by another lettering rule; or in the letters of an open font", sourceLettering,
 			func() Figure { return newLettering() },
 			func() Figure {
 				f := newLettering()
 				f.Text, f.HeightM, f.Colour = "AB-123", 0.3, "black"
+				return f
+			},
+		},
+		{
+			"stencil", "text with bridges above and below every island, in lines of one pitch, repeated if wanted", sourceStencil,
+			func() Figure { return newStencilText() },
+			func() Figure {
+				f := newStencilText()
+				f.Text, f.HeightM, f.BridgeWidthM, f.Colour = "NO STEP\nLIFT HERE", 0.025, 0.002, "red"
+				return f
+			},
+		},
+		{
+			"outline", "a free figure drawn as SVG path data", identity,
+			func() Figure { return newOutline() },
+			func() Figure {
+				f := newOutline()
+				f.Path, f.Colour = "M0 0H300A60 60 0 0 1 300 120C200 160 100 80 0 120Z", "red"
 				return f
 			},
 		},

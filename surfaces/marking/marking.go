@@ -5,7 +5,8 @@
 // Standing assumptions, for every kind:
 //   - lengths are in m (a field ending in _mm is in mm), areas in m²;
 //   - the figure is flat, or wrapped on a cylinder or cone, which changes no
-//     area and no edge; sizes are measured along the skin;
+//     area and no edge; sizes are measured along the skin unless they are said
+//     to be projected;
 //   - an upper colour hides the lower one and is not counted twice; what one
 //     sees is exact for the figure described, to 1e-9 of its value or better;
 //   - colours are free lower-case words; "base" stands for the ground.
@@ -28,6 +29,8 @@ type Figure interface {
 	Layers() []planar.Layer
 	// StencilMargin is the film left on every side of the figure's box, in m.
 	StencilMargin() float64
+
+	shared() *Shared
 }
 
 // Measure checks a figure and measures it. The error is a surfaces.Faults with
@@ -40,9 +43,9 @@ func Measure(f Figure) (Measurement, error) {
 	if len(faults) > 0 {
 		return Measurement{}, faults
 	}
-	a, err := planar.Arrange(f.Layers())
+	a, err := Arrange(f)
 	if err != nil {
 		return Measurement{}, err
 	}
-	return measured(f, a), nil
+	return measured(f, a)
 }

@@ -13,7 +13,7 @@ import (
 type Polygon struct {
 	Points [][2]float64 `json:"points" unit:"m" doc:"corners [x, y] in order, x to the right and y up; 3 to 2000, each within 1000 m of the origin; the last side returns to the first corner"`
 	Colour string       `json:"colour" doc:"lower-case words"`
-	Stencil
+	Shared
 }
 
 const (
@@ -23,7 +23,7 @@ const (
 	leastShare  = 1e-6   // of the square about the figure: below, it is a line
 )
 
-func newPolygon() *Polygon { return &Polygon{Stencil: usualStencil()} }
+func newPolygon() *Polygon { return &Polygon{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Polygon) Kind() string { return "polygon" }

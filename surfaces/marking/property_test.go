@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"fmt"
 	"math"
 	"reflect"
 	"testing"
@@ -53,12 +54,28 @@ func fillStruct(v reflect.Value, next func() float64) {
 			fillStruct(value, next)
 		case value.Kind() == reflect.Bool:
 			value.SetBool(next() < 0.5)
+		case field.Name == "SkinRadiusM": // tried by tests of its own
+		case field.Name == "RatioSet" || field.Name == "UnderColour" && next() < 0.5:
+		case field.Name == "Font" && next() < 0.5:
+			value.SetString("sans")
+		case field.Name == "Design":
+			value.SetString([]string{"us", "uk_3_5", "fi", "se_three_tongued", "ch", "jp", "no", "red_cross", "stripes", "cross"}[min(9, max(0, int(10*next())))])
+		case field.Name == "Path":
+			value.SetString(randomPath(next))
+		case field.Name == "StartShape" || field.Name == "EndShape":
+			value.SetString([]string{"square", "square", "point", "round", "slant", "notch"}[min(5, max(0, int(6*next())))])
+		case field.Name == "Crossings" || field.Name == "FillRule":
+			if next() < 0.5 {
+				value.SetString(map[string]string{"Crossings": "resolve", "FillRule": "evenodd"}[field.Name])
+			}
 		case field.Name == "Text":
 			for text := ""; next() < 0.9 && len(text) < 20; value.SetString(text) {
 				text += string("ABKMQRVWXYZ01248-? "[min(18, max(0, int(19*next())))])
 			}
 		case value.Kind() == reflect.String && value.String() == "":
 			value.SetString(oneColour(next()))
+		case value.Kind() == reflect.Int:
+			value.SetInt(int64(numberFor(field, next())))
 		case value.Kind() == reflect.Float64:
 			value.SetFloat(numberFor(field, next()))
 		case value.Type() == reflect.TypeFor[*float64]() && next() < 0.7:
@@ -68,6 +85,25 @@ func fillStruct(v reflect.Value, next func() float64) {
 			fillList(value, next)
 		}
 	}
+}
+
+// randomPath is SVG path data of lines, arcs and curves.
+func randomPath(next func() float64) string {
+	number := func() string { return fmt.Sprintf("%.3f ", 100*next()) }
+	path := "M" + number() + number()
+	for range 6 {
+		switch x := next(); {
+		case x < 0.3:
+			path += "L" + number() + number()
+		case x < 0.5:
+			path += "A" + number() + number() + number() + "0 1 " + number() + number()
+		case x < 0.75:
+			path += "Q" + number() + number() + number() + number()
+		default:
+			path += "c" + number() + number() + number() + number() + number() + number()
+		}
+	}
+	return path + "z"
 }
 
 func fillList(list reflect.Value, next func() float64) {
@@ -84,6 +120,10 @@ func fillList(list reflect.Value, next func() float64) {
 			*item = RoundelRing{ratio, oneColour(next())}
 		case *Band:
 			*item = Band{0.01 + next(), oneColour(next())}
+		case *FlagArm:
+			*item = FlagArm{0.01 + next(), oneColour(next())}
+		case *string:
+			*item = oneColour(next())
 		case *[2]float64:
 			item[0], item[1] = 10*next(), 10*next()
 		}

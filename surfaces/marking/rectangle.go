@@ -12,10 +12,10 @@ type Rectangle struct {
 	HeightM       float64 `json:"height_m" limit:"[0.001,1000]" doc:"from bottom to top"`
 	CornerRadiusM float64 `json:"corner_radius_m" limit:"[0,500]" doc:"of all four corners, at most half the shorter side; 0 unless given"`
 	Colour        string  `json:"colour" doc:"lower-case words"`
-	Stencil
+	Shared
 }
 
-func newRectangle() *Rectangle { return &Rectangle{Stencil: usualStencil()} }
+func newRectangle() *Rectangle { return &Rectangle{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Rectangle) Kind() string { return "rectangle" }

@@ -11,10 +11,10 @@ import (
 type Star struct {
 	SizeM  float64 `json:"size_m" limit:"[0.001,100]" doc:"diameter of the circle through the points"`
 	Colour string  `json:"colour" doc:"lower-case words"`
-	Stencil
+	Shared
 }
 
-func newStar() *Star { return &Star{Stencil: usualStencil()} }
+func newStar() *Star { return &Star{Shared: usualShared()} }
 
 // Kind implements Figure.
 func (*Star) Kind() string { return "star" }

@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"fmt"
 	"math"
 
 	"filmbuild/surfaces/planar"
@@ -21,16 +22,17 @@ const sourceStarAndBar = "aircraft insignia rule AN-I-9b, amendment 2 of 16 Janu
 // bar's length R counts: from the star's shoulder (side point), which is the
 // literal reading, or from the circle's extreme side.
 type StarAndBar struct {
-	SizeM  float64 `json:"size_m" limit:"[0.001,100]" doc:"diameter of the circle through the star's points"`
-	BarEnd string  `json:"bar_end" doc:"from where the bar's length counts: shoulder (side points of the star, the default) or circle (extreme side of the circle)"`
-	Red    bool    `json:"red" doc:"the red stripes, in use since 1947; true unless given"`
-	Blue   bool    `json:"blue" doc:"the blue circle and border; true unless given"`
-	Border *bool   `json:"border" doc:"the border; as blue unless given"`
-	Stencil
+	SizeM        float64  `json:"size_m" limit:"[0.001,100]" doc:"diameter of the circle through the star's points"`
+	BarEnd       string   `json:"bar_end" doc:"from where the bar's length counts: shoulder (side points of the star, the default) or circle (extreme side of the circle)"`
+	Red          bool     `json:"red" doc:"the red stripes, in use since 1947; true unless given"`
+	Blue         bool     `json:"blue" doc:"the blue circle and border; true unless given"`
+	Border       *bool    `json:"border" doc:"the border; as blue unless given"`
+	BorderWidthM *float64 `json:"border_width_m" limit:"(0,100]" doc:"width of the border, less than R; R/8, as the rule says, unless given"`
+	Shared
 }
 
 func newStarAndBar() *StarAndBar {
-	return &StarAndBar{BarEnd: "shoulder", Red: true, Blue: true, Stencil: usualStencil()}
+	return &StarAndBar{BarEnd: "shoulder", Red: true, Blue: true, Shared: usualShared()}
 }
 
 // Kind implements Figure.
@@ -38,8 +40,14 @@ func (*StarAndBar) Kind() string { return "star_and_bar" }
 
 // Check implements Figure.
 func (f *StarAndBar) Check(report func(pointer, code, detail string)) {
-	inRange(f, report)
+	clean := inRange(f, report)
 	oneOf("/bar_end", f.BarEnd, report, "shoulder", "circle")
+	if clean && f.BorderWidthM != nil && *f.BorderWidthM >= f.SizeM/2 {
+		report("/border_width_m", "inconsistent", fmt.Sprintf("border_width_m is %s, wider than the figure's radius of %s; the rule says R/8, %s", metres(*f.BorderWidthM), metres(f.SizeM/2), metres(f.SizeM/2*borderEdge)))
+	}
+	if f.BorderWidthM != nil && !f.bordered() {
+		report("/border_width_m", "not_applicable", "border_width_m is given and there is no border; leave it out")
+	}
 	if f.Border != nil && *f.Border && !f.Blue {
 		report("/border", "inconsistent", "border is true and blue is false; the border is blue, so leave border out or set blue to true")
 	}
@@ -73,8 +81,9 @@ func (f *StarAndBar) Layers() []planar.Layer {
 	}
 	var layers []planar.Layer
 	if f.bordered() {
+		edge := f.borderShare()
 		layers = append(layers, layer("blue",
-			planar.Circle(planar.Point{}, r*(1+borderEdge)), across(end+borderEdge, bottom-borderEdge, top+borderEdge)))
+			planar.Circle(planar.Point{}, r*(1+edge)), across(end+edge, bottom-edge, top+edge)))
 	}
 	layers = append(layers, layer("white", across(end, bottom, top)))
 	if f.Red {
@@ -86,6 +95,14 @@ func (f *StarAndBar) Layers() []planar.Layer {
 		field = "blue"
 	}
 	return append(layers, layer(field, planar.Circle(planar.Point{}, r)), layer("white", starOutline(r)))
+}
+
+// borderShare is the width of the border as a share of R.
+func (f *StarAndBar) borderShare() float64 {
+	if f.BorderWidthM != nil {
+		return *f.BorderWidthM / (f.SizeM / 2)
+	}
+	return borderEdge
 }
 
 func (f *StarAndBar) bordered() bool {
@@ -112,7 +129,10 @@ func (f *StarAndBar) dimensions() []quantity.Working {
 	if f.Red {
 		list = append(list, length("red_width_m", r*redWidth, "R/6", terms, sourceStarAndBar))
 	}
-	if f.bordered() {
+	switch {
+	case f.BorderWidthM != nil:
+		list = append(list, length("border_width_m", *f.BorderWidthM, "as given", terms, "given"))
+	case f.bordered():
 		list = append(list, length("border_width_m", r*borderEdge, "R/8", terms, sourceStarAndBar))
 	}
 	return list

@@ -31,6 +31,11 @@ type Arrangement struct {
 // layer, outline and corner. Figures that hide others, cross themselves or
 // have no extent are all right.
 func Arrange(layers []Layer) (*Arrangement, error) {
+	return arrange(layers, func(winding int) bool { return winding != 0 })
+}
+
+// arrange is Arrange with the rule that says which points a layer holds.
+func arrange(layers []Layer, holds func(winding int) bool) (*Arrangement, error) {
 	a := &Arrangement{colours: []string{Base}}
 	colourOf := make([]int, len(layers)) // by layer
 	for i, l := range layers {
@@ -60,7 +65,7 @@ func Arrange(layers []Layer) (*Arrangement, error) {
 		}
 	}
 	for _, group := range clusters(edges, outlines) {
-		seen.add(group, colourOf)
+		seen.add(group, colourOf, holds)
 	}
 	a.parts = []part{seen}
 	return a, nil
@@ -77,7 +82,7 @@ const (
 // colours. Where edges pass each other at about the tolerance, joining their
 // vertices bends them; the bent pieces are then cut in their turn, until none
 // moves, so that the sides of a piece are asked of what the piece has become.
-func (a *part) add(edges []edge, colourOf []int) {
+func (a *part) add(edges []edge, colourOf []int, holds func(int) bool) {
 	c := cutUp(edges, true)
 	for round := 1; c.moved > clean && round < mostRounds; round++ {
 		edges = c.snapped(edges)
@@ -86,7 +91,7 @@ func (a *part) add(edges []edge, colourOf []int) {
 	w := newWinder(edges, len(colourOf))
 	for bundle := range c.bundles {
 		w.sides(bundle)
-		left, right := top(w.left, colourOf), top(w.right, colourOf)
+		left, right := top(w.left, colourOf, holds), top(w.right, colourOf, holds)
 		if left == right {
 			continue
 		}
@@ -104,9 +109,9 @@ func (a *part) add(edges []edge, colourOf []int) {
 }
 
 // top returns the colour seen where the layers have these winding numbers.
-func top(winding, colourOf []int) int {
+func top(winding, colourOf []int, holds func(int) bool) int {
 	for i := len(winding) - 1; i >= 0; i-- {
-		if winding[i] != 0 {
+		if holds(winding[i]) {
 			return colourOf[i]
 		}
 	}

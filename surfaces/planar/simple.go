@@ -5,7 +5,8 @@ import "fmt"
 // CrossingError says where an outline meets itself.
 type CrossingError struct {
 	At            Point
-	First, Second int // the corners from which the two edges start
+	First, Second int    // the corners from which the two edges start
+	Outlines      [2]int // of a region, the outlines that they belong to
 }
 
 func (e *CrossingError) Error() string {
@@ -30,7 +31,7 @@ func (o Outline) Simple() error {
 		e, f := &edges[i], &edges[j]
 		at, found := e.meetsBeyondCorner(f, j == i+1, i == 0 && j == len(edges)-1)
 		if found && (first == nil || e.corner < first.First || (e.corner == first.First && f.corner < first.Second)) {
-			first = &CrossingError{in.back(at), e.corner, f.corner}
+			first = &CrossingError{At: in.back(at), First: e.corner, Second: f.corner}
 		}
 	})
 	if first != nil {
