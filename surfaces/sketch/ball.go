@@ -52,16 +52,16 @@ func drawCap(d *drawing, s *surfaces.Cap) {
 	if rim > 0 {
 		d.level(point{-A, 0}, point{A, 0}, firstDimension, diameter("rim diameter", 2*rim).bracketed())
 	}
-	tip := onOval(c, R, R*up, -math.Pi/2+0.6*min(open, 2))
+	tip := onOval(c, R, R*up, -math.Pi/2+0.75*min(open, 2))
 	l := d.letters(sphereSize(s.Round).unless(up != 1))
 	from := tip.plus(9, -7)
 	d.leader(from, tip, false)
 	d.sideways(l, from.plus(0, capital/2), 1)
-	to := onOval(point{c.x, c.y}, R, R*up, -math.Pi/2-0.35*min(open, 2))
+	to := onOval(point{c.x, c.y}, R, R*up, -math.Pi/2+0.25*min(open, 2))
 	name := d.face("outside")
 	wide := textWidth(name.text) / 2
-	at := d.raised(name, to.plus(-9-wide, -8+capital/2))
-	d.leader(at.plus(wide+1, -capital/2), to, false)
+	at := d.raised(name, point{to.x + 7 + wide, -H - 7 + capital/2})
+	d.leader(at.plus(-wide-1, -capital/2), to, false)
 	d.write(name, at)
 }
 

@@ -6,6 +6,9 @@ const (
 	breakPast = 2.0
 )
 
+// brokenNote says what break lines mean.
+const brokenNote = "Break lines: shortened."
+
 // bar draws a rectangle from a to b that may be broken across its length, in
 // the middle: at an upright line when it lies, at a level one when it stands.
 func (d *drawing) bar(p pen, b bounds, broken, stands, main bool) {
@@ -30,9 +33,18 @@ func (d *drawing) bar(p pen, b bounds, broken, stands, main bool) {
 	}
 }
 
+// besideBreak is how far a text on a bar may reach, clear of a break in its
+// middle.
+func besideBreak(length float64, broken bool) float64 {
+	if broken {
+		return length * 0.4
+	}
+	return length
+}
+
 // breakLines draws the two zigzag lines of a break across the middle of a box.
 func (d *drawing) breakLines(b bounds, stands bool) {
-	d.note("Break lines: shortened.")
+	d.note(brokenNote)
 	m := b.middle()
 	for _, off := range []float64{-breakGap, breakGap} {
 		if stands {

@@ -118,7 +118,7 @@ func (d *drawing) profile(w waves) {
 	if w.right > 0 {
 		end := w.phase + 2
 		w.stretchOf(way, end-w.right/w.pitch, end, w.left+waveGap)
-		d.note("Break lines: shortened.")
+		d.note(brokenNote)
 		for _, x := range []float64{w.left, w.left + waveGap} {
 			d.line(thin, point{x, -w.depth - breakPast}, point{x, breakPast})
 		}
@@ -136,7 +136,8 @@ func (d *drawing) profileSizes(s *surfaces.Corrugated, w waves, falsePitch, fals
 	}
 	pitch := plain("pitch", s.PitchMM/1000).unless(falsePitch)
 	if crests >= 1.5 {
-		d.level(point{w.pitch / 2, -w.depth}, point{1.5 * w.pitch, -w.depth}, y, pitch)
+		from := point{(w.pitch - w.crest) / 2, -w.depth}
+		d.level(from, from.plus(w.pitch, 0), y, pitch)
 	} else {
 		d.note("Pitch " + d.text(pitch) + ".")
 	}

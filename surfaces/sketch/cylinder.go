@@ -15,7 +15,7 @@ func drawCylinder(d *drawing, s *surfaces.Cylinder) {
 	d.axis(point{0, 0}, point{L, 0})
 	d.round(s.Round, point{0, 0}, 0, R, -firstDimension, "", false)
 	d.level(point{0, R}, side.high, R+firstDimension, plain("length", s.LengthM).unless(cut || f != 1))
-	d.within(bounds{side.low, point{L, 0}}, -R-4, d.face("side"))
+	d.within(bounds{side.low, point{besideBreak(L, cut), 0}}, -R-4, d.face("side"))
 
 	c := point{L + viewGap + R, 0}
 	d.circle(outline, c, R)

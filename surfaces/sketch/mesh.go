@@ -1,6 +1,10 @@
 package sketch
 
-import "filmbuild/surfaces"
+import (
+	"slices"
+
+	"filmbuild/surfaces"
+)
 
 // drawMesh shows the box around a mesh, whose facets the shape does not hold,
 // along the axes of its file.
@@ -17,6 +21,9 @@ func drawMesh(d *drawing, s *surfaces.Mesh) {
 	at.x = max(at.x, b.plan.high.x+viewGap)
 	for i, f := range s.Measure().Faces {
 		d.right(d.face(f.Name), at.plus(0, float64(i)*lineSpace))
+	}
+	if slices.Contains(d.notes, brokenNote) {
+		return // the break lines stand where the names would
 	}
 	for _, axis := range []struct {
 		name string

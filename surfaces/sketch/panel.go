@@ -37,11 +37,11 @@ func drawPanel(d *drawing, s *surfaces.Panel, marks int) {
 	d.drawMain(outline, d.plateOutline(s, p))
 	b := bounds{p.at(p.low[0], p.high[1]), p.at(p.high[0], p.low[1])}
 	groups := d.holes(s, p)
-	bottom, left := d.holePlaces(s, p, b)
-	d.level(point{b.low.x, b.high.y}, b.high, bottom, plain("width", w).unless(fx != 1))
-	d.upright(b.low, point{b.low.x, b.high.y}, left, plain("height", h).unless(fy != 1))
+	d.holePlaces(s, p, b)
+	d.level(b.low, point{b.high.x, b.low.y}, b.low.y-firstDimension, plain("width", w).unless(fx != 1))
+	d.upright(point{b.high.x, b.low.y}, b.high, b.high.x+firstDimension, plain("height", h).unless(fy != 1))
 	d.panelFaces(s, p, b)
-	d.holeList(s, groups, point{b.high.x + 8, b.low.y + capital})
+	d.holeList(s, groups, point{b.high.x + firstDimension + 8, b.low.y + capital})
 }
 
 func (d *drawing) plateOutline(s *surfaces.Panel, p plate) *path {
@@ -71,9 +71,8 @@ func extent(outline [][2]float64) (low, high [2]float64) {
 }
 
 // holePlaces writes the places of holes, and of the corners of an outline, from
-// the origin: across in a row below, up in a column at the left. It returns
-// where the dimensions of the whole panel go.
-func (d *drawing) holePlaces(s *surfaces.Panel, p plate, b bounds) (bottom, left float64) {
+// the origin: across in a row below, up in a column at the left.
+func (d *drawing) holePlaces(s *surfaces.Panel, p plate, b bounds) {
 	var across, up []float64
 	for _, h := range s.Holes {
 		c := holeCentre(h)
@@ -83,19 +82,19 @@ func (d *drawing) holePlaces(s *surfaces.Panel, p plate, b bounds) (bottom, left
 		across, up = append(across, q[0]), append(up, q[1])
 	}
 	if len(across) == 0 {
-		return b.high.y + firstDimension, b.low.x - firstDimension
+		return
 	}
 	const same = 0.5 // mm on paper
 	var marks []mark
 	for _, x := range distinct(across, same/p.kx) {
 		marks = append(marks, mark{p.at(x, 0).x, b.high.y, []string{d.text(plain("at x", x))}})
 	}
-	bottom = d.rows([]string{"x"}, marks, b.high.y, false) + lineSpace
+	d.rows([]string{"x"}, marks, b.high.y, false)
 	var heights []callout
 	for _, y := range distinct(up, same/p.ky) {
 		heights = append(heights, callout{at: p.at(0, y).y, text: lettering{text: d.text(plain("at y", y)), class: dimensionText}})
 	}
-	return bottom, d.ladder(heights, b) - lineSpace
+	d.ladder(heights, b)
 }
 
 // distinct sorts values and drops those that repeat another one.
@@ -106,7 +105,7 @@ func distinct(values []float64, same float64) []float64 {
 }
 
 // ladder writes heights in a column left of a box, each joined to its place.
-func (d *drawing) ladder(list []callout, b bounds) float64 {
+func (d *drawing) ladder(list []callout, b bounds) {
 	most := d.marks / 2
 	if len(list) > most {
 		d.sparse = true
@@ -122,19 +121,17 @@ func (d *drawing) ladder(list []callout, b bounds) float64 {
 	for i, c := range list {
 		want[i] = c.at
 	}
-	x, reach := b.low.x-rowStart, b.low.x
+	x := b.low.x - rowStart
 	placed := spread(want, markPitch)
 	lift := max(0, placed[len(placed)-1]-b.high.y) // the row below begins there
 	for i, y := range placed {
 		y -= lift
 		d.draw(thin, d.path().move(point{b.low.x - 1, want[i]}).line(point{b.low.x - 2, want[i]}).line(point{x + 2, y}).line(point{x, y}))
 		d.left(list[i].text, point{x - 0.8, y + capital/2})
-		reach = min(reach, x-0.8-textWidth(list[i].text.text))
 		if i == 0 {
 			d.write(lettering{text: "y", class: noteText}, point{x - 2, y - lineSpace + capital/2})
 		}
 	}
-	return reach
 }
 
 // panelFaces names the faces on the sheet, where there is room between the

@@ -14,5 +14,5 @@ func drawSwept(d *drawing, s *surfaces.Swept) {
 	d.bar(outline, b, cutLong || cutRound, cutRound, true)
 	d.upright(b.low, point{}, -firstDimension, plain("perimeter", s.PerimeterM).unless(cutRound))
 	d.level(point{}, point{L, 0}, firstDimension, plain("length", s.LengthM).unless(cutLong))
-	d.within(bounds{b.low, point{L, b.middle().y}}, -P-4, d.face("side"))
+	d.within(bounds{b.low, point{besideBreak(L, cutLong), b.middle().y}}, -P-4, d.face("side"))
 }

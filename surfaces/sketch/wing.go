@@ -80,7 +80,11 @@ func (d *drawing) wingFaces(s *surfaces.Wing, w planform, low float64) {
 	if b.height() >= 2*lineSpace && b.width() >= 22 {
 		d.within(b, 0, d.face("upper"), d.face("lower"))
 	} else {
-		to := point{w.span / 2, (w.root + w.aft + w.aft + w.tip) / 4}
+		share := 0.3 // of the span, clear of the text of the sweep
+		if w.sweep < 0 {
+			share = 0.8
+		}
+		to := point{w.span * share, share*(w.aft+w.tip/2) + (1-share)*w.root/2}
 		d.over(to, min(0, w.aft)-4-lineSpace, d.face("upper"), d.face("lower"))
 	}
 	if s.TrailingEdge == "open" {
@@ -101,9 +105,10 @@ func (d *drawing) sectionNote(s *surfaces.Wing, root, tip section) {
 		return
 	}
 	percent := func(ratio float64) string { return decimal(ratio*100, 2) + " %" }
-	text := "Section: " + strings.ReplaceAll(s.Section, "_", " ") + ", " + percent(root.thickness) + " thick"
+	name := strings.ReplaceAll(s.Section, "_", " ")
+	text := "Section: " + name + ", " + percent(root.thickness) + " thick"
 	if tip.thickness != root.thickness {
-		text += " at the root, " + percent(tip.thickness) + " at the tip"
+		text = "Section: " + name + ", root " + percent(root.thickness) + ", tip " + percent(tip.thickness) + " thick"
 	}
 	if root.camber > 0 {
 		text += ", camber " + percent(root.camber) + " at " + percent(root.position)
@@ -118,9 +123,13 @@ func (d *drawing) sweepAngle(w planform, degrees float64) {
 	d.spoken = append(d.spoken, "sweep of the leading edge "+decimal(degrees, 2)+" degrees")
 	const above = 1.5
 	leading := math.Hypot(w.span, w.aft)
-	r := min(max(0.6*leading, 18), 32)
+	most := 60.0
+	if w.span < 12 { // stretched: there is little room
+		most = 32
+	}
+	r := min(max(0.6*leading, 18), most)
 	if degrees == 0 {
-		d.write(l, d.raised(l, point{w.span / 2, -above - 0.5}))
+		d.note("Leading edge not swept.")
 		return
 	}
 	d.line(thin, point{0, 0}, point{max(r, min(w.span, r+10)) + 3, 0})
@@ -135,7 +144,8 @@ func (d *drawing) sweepAngle(w planform, degrees float64) {
 		d.arrow(onOval(point{}, r, r, w.sweep), onOval(point{}, r, r, w.sweep-turn))
 	}
 	if degrees > 0 {
-		d.write(l, d.raised(l, point{r, -above}))
+		l.hang = atStart
+		d.write(l, d.raised(l, point{r + 2 + textWidth(l.text)/2, -above}))
 		return
 	}
 	end := onOval(point{}, r, r, w.sweep)
