@@ -173,6 +173,10 @@ func (d *drawing) sections(h hull, axis point, top, bottom float64) {
 	step := max(1, (len(h.stations)+most-1)/most)
 	for i := 0; i < len(h.stations); i += step {
 		if q := h.stations[i]; q.WidthM > 0 || q.HeightM > 0 {
+			if d.trial { // the box is enough
+				d.taken.join(bounds{axis.plus(-h.half(q), h.top(q)), axis.plus(h.half(q), h.keel(q))})
+				continue
+			}
 			d.draw(edge, d.path().polygon(superellipse(q, axis, h)).close())
 		}
 	}
