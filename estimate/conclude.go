@@ -2,6 +2,7 @@ package estimate
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 
 	"filmbuild/estimate/caution"
@@ -36,7 +37,7 @@ func (r *run) conclude() {
 // method and substrates. The list of the whole job is in the table's order, the
 // worst first.
 func (r *run) cautions() {
-	together := caution.Signs{}
+	together := map[string]bool{}
 	for i, step := range r.job.Steps {
 		s := &r.estimate.Steps[i]
 		signs := r.signs(step, s)
@@ -47,14 +48,14 @@ func (r *run) cautions() {
 		}
 	}
 	r.estimate.Cautions = []Caution{}
-	for _, c := range listed(caution.All()) {
+	for _, c := range caution.All() {
 		if together[c.Code] {
-			r.estimate.Cautions = append(r.estimate.Cautions, c)
+			r.estimate.Cautions = append(r.estimate.Cautions, Caution{Code: c.Code, Text: c.Text, Source: c.Source})
 		}
 	}
 }
 
-func listed(found []caution.Caution) []Caution {
+func listed(found []*caution.Caution) []Caution {
 	list := make([]Caution, len(found))
 	for i, c := range found {
 		list[i] = Caution{Code: c.Code, Text: c.Text, Source: c.Source}
@@ -64,27 +65,29 @@ func listed(found []caution.Caution) []Caution {
 
 // signs are what a step shows of its dangers.
 func (r *run) signs(step Step, s *StepEstimate) caution.Signs {
-	signs := make(caution.Signs, 16)
-	signs["operation:"+s.Operation] = true
+	signs := append(make(caution.Signs, 0, 16), "operation:"+s.Operation)
 	for _, m := range s.Materials {
 		p, _ := r.catalogue.Product(m.Product)
-		signs["kind:"+p.Base().Kind] = true
 		for _, h := range p.Base().Hazards {
-			signs["hazard:"+h] = true
+			signs = append(signs, "hazard:"+h)
 		}
 	}
 	if painted, ok := step.(interface{ film() *FilmPlan }); ok {
-		signs["method:"+painted.film().Method] = true
+		signs = append(signs, "method:"+painted.film().Method)
 	}
+	before := -1
 	for _, p := range r.chosen[s.ID].patches {
 		comp := r.surfaces[p.surface].component
-		signs["substrate:"+comp.Substrate] = true
-		if r.surfaces[p.surface].faces[p.face].areaM2 > largeFaceM2*float64(comp.Count) {
-			signs["large"] = true
+		if p.surface != before {
+			signs = append(signs, "substrate:"+comp.Substrate)
+			before = p.surface
+		}
+		if r.surfaces[p.surface].faces[p.face].areaM2 > largeFaceM2*float64(comp.Count) && !slices.Contains(signs, "large") {
+			signs = append(signs, "large")
 		}
 	}
 	if s.RemovedKg > 0 || removes(s.Operation) {
-		signs["removal"] = true
+		signs = append(signs, "removal")
 	}
 	return signs
 }

@@ -23,8 +23,13 @@ func arcNodes(stations ...Station) []arcNode {
 //
 // Source: identity.
 func newSectionArc(s Station, nodes []arcNode) []arcPoint {
+	return sectionArc(make([]arcPoint, len(nodes)), s, nodes)
+}
+
+// sectionArc is newSectionArc into a slice of the nodes' length, which it
+// returns.
+func sectionArc(arc []arcPoint, s Station, nodes []arcNode) []arcPoint {
 	p, a, b := s.power(), s.WidthM/2, s.HeightM/2
-	arc := make([]arcPoint, len(nodes))
 	for i, n := range nodes {
 		cos, sin := n.cos, n.sin
 		if p != 1 {
@@ -58,11 +63,11 @@ func loftRoughly(stations []Station, nodes []arcNode) bodyLoft {
 
 func loftWith(stations []Station, nodes []arcNode, area func(s0, s1 Station, arc0, arc1 []arcPoint) float64) bodyLoft {
 	var b bodyLoft
-	arc := newSectionArc(stations[0], nodes)
+	arc, spare := newSectionArc(stations[0], nodes), make([]arcPoint, len(nodes))
 	b.noseLine = halfOutline(arc)
 	for i := 1; i < len(stations); i++ {
 		s0, s1 := stations[i-1], stations[i]
-		next := newSectionArc(s1, nodes)
+		next := sectionArc(spare, s1, nodes)
 		gap, lift := s1.XM-s0.XM, s1.ZM-s0.ZM
 		rise := (s1.HeightM - s0.HeightM) / 2
 		b.crown += math.Hypot(gap, lift+rise)
@@ -74,7 +79,7 @@ func loftWith(stations []Station, nodes []arcNode, area func(s0, s1 Station, arc
 		} else {
 			b.half += area(s0, s1, arc, next)
 		}
-		arc = next
+		arc, spare = next, arc
 	}
 	b.tailLine = halfOutline(arc)
 	return b

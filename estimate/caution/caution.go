@@ -31,15 +31,15 @@ type Caution struct {
 }
 
 // Signs are what a step shows: operation:blast, hazard:isocyanate,
-// substrate:magnesium, kind:media, method:hvlp, removal, large.
-type Signs map[string]bool
+// substrate:magnesium, method:hvlp, removal, large.
+type Signs []string
 
 var load = sync.OnceValues(func() ([]Caution, error) { return read(bytes.NewReader(table)) })
 
 // Wear lists what to put on against the dangers in list, each thing once. Air
 // that is supplied makes a filter needless.
-func Wear(list []Caution) []string {
-	wear := []string{}
+func Wear(list []*Caution) []string {
+	wear := make([]string, 0, 8)
 	for _, c := range list {
 		for _, thing := range c.Wear {
 			if !slices.Contains(wear, thing) {
@@ -62,12 +62,12 @@ func All() []Caution {
 }
 
 // For lists the cautions that a step shows signs of.
-func For(signs Signs) []Caution {
+func For(signs Signs) []*Caution {
 	all := All()
-	found := make([]Caution, 0, len(all))
+	found := make([]*Caution, 0, 24)
 	for i := range all {
 		if all[i].fits(signs) {
-			found = append(found, all[i])
+			found = append(found, &all[i])
 		}
 	}
 	return found
@@ -84,7 +84,7 @@ func (c *Caution) fits(signs Signs) bool {
 
 func (s Signs) hasAll(wanted []string) bool {
 	for _, w := range wanted {
-		if !s[w] {
+		if !slices.Contains(s, w) {
 			return false
 		}
 	}

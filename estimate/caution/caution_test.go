@@ -32,9 +32,9 @@ func TestSignsFindTheirCautions(t *testing.T) {
 		signs       Signs
 		with, whout []string
 	}{
-		"polyurethane by spray gun": {Signs{"operation:coat": true, "hazard:isocyanate": true, "method:hvlp": true}, []string{"isocyanate", "pressure", "weather", "paint_waste", "defer"}, []string{"old_paint", "thin_skin"}},
-		"bead on clad skin":         {Signs{"operation:blast": true, "removal": true, "substrate:clad_aluminium": true}, []string{"old_paint", "thin_skin", "separate_media", "blast_breathing", "waste"}, []string{"magnesium", "isocyanate"}},
-		"sanding magnesium":         {Signs{"operation:sand": true, "removal": true, "substrate:magnesium": true}, []string{"magnesium", "dust", "lead_dust"}, []string{"thin_skin", "pressure"}},
+		"polyurethane by spray gun": {Signs{"operation:coat", "hazard:isocyanate", "method:hvlp"}, []string{"isocyanate", "pressure", "weather", "paint_waste", "defer"}, []string{"old_paint", "thin_skin"}},
+		"bead on clad skin":         {Signs{"operation:blast", "removal", "substrate:clad_aluminium"}, []string{"old_paint", "thin_skin", "separate_media", "blast_breathing", "waste"}, []string{"magnesium", "isocyanate"}},
+		"sanding magnesium":         {Signs{"operation:sand", "removal", "substrate:magnesium"}, []string{"magnesium", "dust", "lead_dust"}, []string{"thin_skin", "pressure"}},
 		"nothing at all":            {Signs{}, []string{"defer"}, []string{"waste"}},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -63,8 +63,8 @@ func TestABrokenTableIsRefused(t *testing.T) {
 }
 
 func TestWhatToWearIsListedOnceAndSuppliedAirReplacesFilters(t *testing.T) {
-	spray := Wear(For(Signs{"hazard:isocyanate": true, "hazard:solvent": true, "method:hvlp": true}))
+	spray := Wear(For(Signs{"hazard:isocyanate", "hazard:solvent", "method:hvlp"}))
 	assert.Equal(t, []string{"goggles", "supplied-air respirator", "nitrile gloves", "overall with hood"}, spray)
-	brush := Wear(For(Signs{"hazard:solvent": true}))
+	brush := Wear(For(Signs{"hazard:solvent"}))
 	assert.Equal(t, []string{"organic-vapour respirator with particle filter", "goggles", "nitrile gloves"}, brush)
 }

@@ -1,6 +1,10 @@
 package marking
 
-import "filmbuild/surfaces/quantity"
+import (
+	"sync"
+
+	"filmbuild/surfaces/quantity"
+)
 
 // Kind describes one kind of figure for the catalogue.
 type Kind struct {
@@ -21,7 +25,7 @@ type kind struct {
 // New returns a pointer to the struct of a kind with its defaults set, and
 // false for a kind that does not exist.
 func New(name string) (Figure, bool) {
-	for _, k := range kinds() {
+	for _, k := range kindList() {
 		if k.name == name {
 			return k.make(), true
 		}
@@ -32,15 +36,18 @@ func New(name string) (Figure, bool) {
 // Kinds lists every kind, in a fixed order.
 func Kinds() []Kind {
 	var list []Kind
-	for _, k := range kinds() {
+	for _, k := range kindList() {
 		list = append(list, Kind{k.name, k.doc, k.source, quantity.Describe(k.make()), k.example()})
 	}
 	return list
 }
 
+// kindList is kinds, made once: it never changes.
+var kindList = sync.OnceValue(kinds)
+
 // sourceOf returns the source of a kind's ratios.
 func sourceOf(name string) string {
-	for _, k := range kinds() {
+	for _, k := range kindList() {
 		if k.name == name {
 			return k.source
 		}
