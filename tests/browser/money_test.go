@@ -29,6 +29,9 @@ func TestProductWithoutAPrice(t *testing.T) {
 	}
 	assert.Equal(t, "no price", ask[string](p, `document.querySelector('[data-step="clean"] .materials .value:last-child').textContent`))
 
+	cells := ask[[]string](p, `[...document.querySelectorAll("[aria-labelledby=steps-result-head] tbody tr:first-child td")].slice(-3).map(cell => cell.textContent)`)
+	assert.Equal(t, []string{"no price", "0.00", "no price"}, cells, "hours without a rate cost nothing, the liquid an unknown sum")
+
 	p.do(chromedp.Click(`[data-example="one-panel"]`), chromedp.WaitVisible("dialog"), chromedp.Click(`dialog [data-answer="replace"]`))
 	p.settled()
 	assert.NotContains(t, ask[string](p, `document.querySelector("#results").innerText`), "no price")

@@ -84,5 +84,6 @@ function placeName(form, pointer) {
   const around = nearest(form, pointer);
   const label = around?.querySelector(":scope > label, :scope > fieldset > legend")?.firstChild.textContent ?? around?.querySelector("[aria-label]")?.getAttribute("aria-label");
   const card = around?.closest("[data-card]")?.querySelector(".title")?.textContent;
-  return [card, label].filter(Boolean).join(": ") || pointer || "The job";
+  const hole = around?.closest(".hole")?.querySelector("legend").textContent;
+  return [...new Set([card, hole, label])].filter(Boolean).join(": ") || pointer || "The job";
 }

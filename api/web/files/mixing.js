@@ -12,9 +12,18 @@ export function mixing(estimate, system) {
     h("h3", { id: "mix-head" }, "How to mix"),
     h("ul", { class: "mixes" }, mixes.map(({ step, mix }) => h("li", {},
       h("p", {}, h("strong", {}, names.get(mix.product) ?? mix.product), ` for ${step.name || step.id}`),
-      h("p", { class: "recipe" }, mix.parts.map((part, i) => [i > 0 ? " + " : "", h("span", {}, `${cup(part.litres, system)} ${part.part}`)]),
-        mix.thinner_l > 0 ? [" + ", h("span", {}, `${cup(mix.thinner_l, system)} thinner`)] : null),
-      h("p", { class: "hint" }, [ratio(mix), batch(mix, system)].filter(Boolean).join("; ") + ".")))));
+      h("p", { class: "recipe" }, ingredients(mix).map(([litres, what], i) => [i > 0 ? " + " : "", h("span", {}, `${cup(litres, system)} ${what}`)])),
+      hint([ratio(mix), batch(mix, system)].filter(Boolean))))));
+}
+
+/** ingredients lists what goes together; a paint of one part goes as it comes, or thinned. */
+function ingredients({ parts, paint_l: paint, thinner_l: thinner }) {
+  const own = parts.length > 0 ? parts.map((part) => [part.litres, part.part]) : [[paint, thinner > 0 ? "paint" : "as it comes"]];
+  return thinner > 0 ? [...own, [thinner, "thinner"]] : own;
+}
+
+function hint(texts) {
+  return texts.length === 0 ? null : h("p", { class: "hint" }, texts.join("; ") + ".");
 }
 
 function ratio(mix) {
@@ -24,6 +33,7 @@ function ratio(mix) {
 
 function batch(mix, system) {
   if (!mix.batch_l) return "";
-  const life = mix.pot_life_h ? `, used within ${figure(mix.pot_life_h)} h at ${measure(mix.pot_life_at_c, "°C", system)}` : "";
+  const within = mix.use_within_h ?? mix.pot_life_h;
+  const life = within ? `, used within ${figure(within)} h at ${measure(mix.pot_life_at_c, "°C", system)}` : "";
   return `mix at most ${cup(mix.batch_l, system)} at a time (${plural(mix.batches, "batch", "batches")} in all)${life}`;
 }

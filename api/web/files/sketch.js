@@ -1,7 +1,7 @@
 // A drawing of a part, true to scale, beside its sizes. The server draws it;
 // where it cannot, nothing is shown.
 import { drawing, Refused } from "./api.js";
-import { freshId, h } from "./dom.js";
+import { h } from "./dom.js";
 import { object } from "./lenient.js";
 import { sentence } from "./words.js";
 
@@ -11,7 +11,8 @@ const most = 30; // drawings kept
 /** sketch is the place of the drawing of a shape at a pointer. */
 export function sketch(at, title, kind) {
   return h("figure", { class: "sketch", "data-sketch": at, hidden: true },
-    h("img", { alt: `Drawing to scale of ${title}, ${sentence(kind ?? "shape").toLowerCase()}, with its dimensions`, id: freshId("sketch") }));
+    h("a", { target: "_blank", title: "Open it larger, in a page of its own" },
+      h("img", { alt: `Drawing to scale of ${title}, ${sentence(kind ?? "shape").toLowerCase()}, with its dimensions` })));
 }
 
 /** mountSketches fills the places within the open cards of a form, and keeps them true to the job. */
@@ -41,7 +42,7 @@ function showKnown(place, address) {
   if (address === undefined) return false;
   place.hidden = address === "";
   const picture = place.querySelector("img");
-  if (address && picture.getAttribute("src") !== address) picture.src = address;
+  if (address && picture.getAttribute("src") !== address) picture.src = picture.parentElement.href = address;
   return true;
 }
 

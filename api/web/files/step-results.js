@@ -26,7 +26,7 @@ export function stepResults(estimate, system) {
     return { key, text, unit: converted(0, si, system)[1], write, number: true };
   });
   const heads = [{ text: "Step" }, ...shown, ...costs.map(({ text }) => ({ text, unit: currency, number: true }))];
-  const rows = steps.map((step) => [named(step), ...shown.map((column) => column.write(step[column.key])), ...costs.map(({ key }) => money(step[key]))]);
+  const rows = steps.map((step) => [named(step), ...shown.map((column) => column.write(step[column.key])), ...costs.map(({ key }) => costOf(step, key, unpriced(estimate)))]);
   const foot = [["All", without(estimate)].filter(Boolean).join(", "), ...shown.map((column) => column.key === "area_m2" ? "" : column.write(totals[column.key])),
     ...costs.map(({ key }) => money(totals["steps_" + key]))];
   return h("section", { "aria-labelledby": "steps-result-head" },
@@ -35,13 +35,19 @@ export function stepResults(estimate, system) {
     steps.map((step) => detail(step, currency, system, unpriced(estimate))));
 }
 
+/** costOf writes a cost of a step; what consists of unknown prices alone is no 0.00. */
+function costOf(step, key, unknown) {
+  const lacking = step.materials.some((material) => unknown.has(material.product));
+  return price(step[key], !(lacking && key !== "labour_cost" && Number(step[key]) === 0));
+}
+
 function named(step) {
   return capital(step.name || `${step.id} (${task(step.operation).toLowerCase()})`);
 }
 
 function detail(step, currency, system, unknown) {
   const facts = [
-    `${currency} ${money(step.material_cost)} of material and ${currency} ${money(step.labour_cost)} of ${step.labour} work`,
+    `${costOf(step, "material_cost", unknown)} of material and ${money(step.labour_cost)} of ${step.labour} work, ${currency}`,
     step.dry_film_kg > 0 ? `${measure(step.dry_film_kg, "kg", system)} of dry film put on` : "",
     step.removed_film_kg > 0 ? `${measure(step.removed_film_kg, "kg", system)} of old paint taken off` : "",
     step.voc_kg > 0 ? `${measure(step.voc_kg, "kg", system)} of solvent into the air` : "",

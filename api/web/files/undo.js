@@ -6,7 +6,8 @@ export function mountUndo(place, job, after) {
   job.addEventListener("replaced", ({ detail: { was, now } }) => {
     fill(place,
       h("span", {}, h("strong", {}, now), ` stands here in place of ${was}.`),
-      h("button", { type: "button", class: "small", "data-undo": true, onclick: () => { job.undo(); after(); } }, "Undo"),
-      h("button", { type: "button", class: "small plain", "aria-label": "Hide this note", onclick: () => { fill(place); after(); } }, "✕"));
+      h("span", { class: "answers" },
+        h("button", { type: "button", class: "small", "data-undo": true, onclick: () => { job.undo(); after(); } }, "Undo"),
+        h("button", { type: "button", class: "small plain", "aria-label": "Hide this note", onclick: () => { fill(place); after(); } }, "✕")));
   });
 }
