@@ -18,7 +18,7 @@ import (
 // Most parts of a document, so that no job can hold the engine up.
 const (
 	MostComponents = 2000
-	MostOpenings   = 200
+	MostOpenings   = 200 // of one component, and as many joins, gaps and laps
 	MostSteps      = 500
 	MostListed     = 2000    // regions, markings, items, products, test patches
 	MostChosen     = 200_000 // faces that regions, markings and steps choose, each time counted
@@ -37,7 +37,8 @@ type checker struct {
 	faults    *fault.List
 	ids       map[string]string // id of a component or region -> where it stands
 	surfaces  []surface
-	picked    int // faces chosen so far, for MostChosen
+	picked    int                   // faces chosen so far, for MostChosen
+	parts     map[[2]int]regionPart // region and surface -> what the region is of it
 	currency  money.Currency
 
 	componentAt, regionAt map[string]int // id -> index, the first of that id
@@ -208,8 +209,13 @@ func (c *checker) components() {
 		if comp.Substrate != "" {
 			c.oneOf(comp.Substrate, at, "substrate", Substrates())
 		}
-		if len(comp.Openings) > MostOpenings {
-			c.faults.Addf(at+"/openings", "too_many", "openings has %d entries; the most is %d", len(comp.Openings), MostOpenings)
+		for _, list := range []struct {
+			name string
+			have int
+		}{{"openings", len(comp.Openings)}, {"joins", len(comp.Joins)}, {"gaps", len(comp.Gaps)}, {"laps", len(comp.Laps)}} {
+			if list.have > MostOpenings {
+				c.faults.Addf(at+"/"+list.name, "too_many", "%s has %d entries; the most is %d", list.name, list.have, MostOpenings)
+			}
 		}
 		if comp.Shape == nil {
 			if c.faults.HasBelow(at + "/shape") {
@@ -236,6 +242,7 @@ func (c *checker) regions() {
 		if r.AreaM2 != nil && r.ShareRatio != nil {
 			c.faults.Add(at+"/share_ratio", "inconsistent", "a region is measured (area_m2) or a share (share_ratio), not both")
 		}
+		c.bounds(r, at)
 		if len(r.Of) > 0 && !c.faults.HasBelow(at) {
 			c.choose([]string{r.ID}, at+"/of")
 		}

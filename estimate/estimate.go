@@ -28,10 +28,12 @@ type Area struct {
 	Name            string             `json:"name,omitempty"`
 	Kind            string             `json:"kind"`
 	Count           int                `json:"count"`
-	AreaM2          float64            `json:"area_m2"`      // of all parts together
-	EachM2          float64            `json:"area_each_m2"` // of one part
-	OpeningsM2      float64            `json:"openings_m2"`  // taken off, of all parts together
-	EdgeM           float64            `json:"edge_m"`       // every boundary once, openings included, of all parts together
+	AreaM2          float64            `json:"area_m2"`            // of all parts together
+	EachM2          float64            `json:"area_each_m2"`       // of one part
+	OpeningsM2      float64            `json:"openings_m2"`        // taken off, of all parts together
+	JoinsM2         float64            `json:"joins_m2,omitempty"` // footprints taken off, of all parts together
+	AddedM2         float64            `json:"added_m2,omitempty"` // gaps, laps and rivets, of all parts together
+	EdgeM           float64            `json:"edge_m"`             // every boundary once, openings included, of all parts together
 	Faces           []FaceArea         `json:"faces"`
 	Method          string             `json:"method"`           // how the area was found
 	AccuracyPercent float64            `json:"accuracy_percent"` // plus or minus

@@ -52,7 +52,12 @@ type Component struct {
 	ExistingFilmUM         float64   `json:"existing_film_um,omitempty" limit:"[0,20000]" doc:"thickness of the paint now on it"`
 	ExistingFilmDensityKgL *float64  `json:"existing_film_density_kg_l,omitempty" limit:"[0.5,5]" doc:"density of that dry paint"`
 	Openings               []Opening `json:"openings,omitempty" doc:"what is not painted: area off, edge to mask on; of one part"`
-	ExtraAreaPercent       float64   `json:"extra_area_percent,omitempty" limit:"[0,100]" doc:"for laps, rivets and gaps"`
+	ExtraAreaPercent       float64   `json:"extra_area_percent,omitempty" limit:"[0,100]" doc:"for laps, rivets and gaps that are not given one by one"`
+
+	Joins  []Join  `json:"joins,omitempty" doc:"where it is set on other components: the footprint comes off both, once"`
+	Gaps   []Gap   `json:"gaps,omitempty" doc:"gaps before control surfaces, whose faces are painted; of one part"`
+	Laps   []Lap   `json:"laps,omitempty" doc:"edges of sheets that lap over others; of one part"`
+	Rivets *Rivets `json:"rivets,omitempty" doc:"domed rivet heads; of one part"`
 }
 
 // Opening is something not painted in one component: a canopy, an intake.
@@ -64,7 +69,7 @@ type Opening struct {
 }
 
 // Region is a named part of the surface: components and faces whole, by share,
-// or by an area that was measured.
+// by an area that was measured, or a bay, a band or a strip of their shape.
 type Region struct {
 	ID         string   `json:"id" doc:"short name that steps use"`
 	Name       string   `json:"name,omitempty" doc:"what people call it"`
@@ -72,7 +77,13 @@ type Region struct {
 	Of         []string `json:"of" doc:"components and faces it lies on"`
 	AreaM2     *float64 `json:"area_m2,omitempty" limit:"(0,100000]" doc:"its measured area, on all parts together"`
 	ShareRatio *float64 `json:"share_ratio,omitempty" limit:"(0,1]" doc:"its share of the area of what it lies on"`
-	EdgeM      *float64 `json:"edge_m,omitempty" limit:"[0,100000]" doc:"length of its edge, on all parts together"`
+	EdgeM      *float64 `json:"edge_m,omitempty" limit:"[0,100000]" doc:"length of its edge, on all parts together; found from the shape where the region is a bay, a band or a strip"`
+
+	FromM  *float64   `json:"from_m,omitempty" limit:"[-500,500]" doc:"station at which it begins: the bay of a body, a wing from the root, a tube from its first end"`
+	ToM    *float64   `json:"to_m,omitempty" limit:"[-500,500]" doc:"station at which it ends"`
+	FromZM *float64   `json:"from_z_m,omitempty" limit:"[-500,500]" doc:"height at which it begins: a band along a body, a round shape (from its axis), a box or a panel (from the bottom)"`
+	ToZM   *float64   `json:"to_z_m,omitempty" limit:"[-500,500]" doc:"height at which it ends"`
+	Strip  *EdgeStrip `json:"strip,omitempty" doc:"a strip of a given width along a line of the shape"`
 }
 
 // Marking is a figure painted over the base.

@@ -40,6 +40,9 @@ func (r *run) tapeEdges(tapeID, coverID string, b *StepBase, s *StepEstimate, se
 	for _, id := range sel.bare {
 		s.Warnings = append(s.Warnings, "region "+id+" has no edge_m: no tape is counted for it")
 	}
+	for _, id := range sel.spread {
+		s.Warnings = append(s.Warnings, "region "+id+" is part of faces with openings or joints: they are taken off it in proportion, and no tape is counted for those within it")
+	}
 	if edge := sel.edgeM(); edge > 0 {
 		r.tape(tapeID, b, s, edge, at)
 		s.Working = append(s.Working, quantity.Working{Quantity: "masking_tape_m", Value: edge, Unit: "m",

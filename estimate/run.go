@@ -10,7 +10,7 @@ import (
 
 // EngineVersion names the rules by which an estimate is worked out. It changes
 // whenever the same job and catalogue give another answer.
-const EngineVersion = "1.0.0"
+const EngineVersion = "1.1.0"
 
 // run is one pass through a job.
 type run struct {
@@ -101,6 +101,7 @@ func (r *run) surface(b *StepBase, s *StepEstimate, at string) (selection, bool)
 	}
 	r.chosen[b.ID] = sel
 	s.AreaM2 = sel.areaM2
+	s.Working = append(s.Working, sel.working...)
 	s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Value: sel.areaM2, Unit: "m²",
 		Formula: "sum of the faces and regions chosen, openings off", Terms: r.faceTerms(sel), Source: "identity"})
 	if sel.areaM2 == 0 {

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"filmbuild/surfaces/quantity"
 )
 
 // selection is the surface that a step works on.
@@ -12,10 +14,12 @@ type selection struct {
 	patches    []patch
 	areaM2     float64
 	openingsM2 float64
-	openingsM  float64  // edges of the openings in it
-	bordersM   float64  // edges between it and faces not treated, and open ends
-	regionsM   float64  // edges that regions were given
-	bare       []string // regions without an edge length
+	openingsM  float64            // edges of the openings in it
+	bordersM   float64            // edges between it and faces not treated, and open ends
+	regionsM   float64            // edges that regions were given
+	bare       []string           // regions without an edge length
+	spread     []string           // regions with openings or joints somewhere in their faces
+	working    []quantity.Working // of the regions that are bays, bands or strips
 }
 
 // patch is a share of one face.
@@ -153,6 +157,9 @@ func (ch *chooser) addRegion(index int, at string) bool {
 		}
 		patches = append(patches, some...)
 	}
+	if r.divides() {
+		return ch.addPart(index, patches, at)
+	}
 	for _, p := range patches {
 		total += ch.c.surfaces[p.surface].faces[p.face].areaM2
 	}
@@ -202,4 +209,5 @@ func (ch *chooser) borders() {
 			}
 		}
 	}
+	ch.sel.bordersM = max(0, ch.sel.bordersM+ch.seams())
 }

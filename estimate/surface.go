@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"filmbuild/surfaces"
+	"filmbuild/surfaces/quantity"
 )
 
 // surface is one component measured, all its parts together.
@@ -13,6 +14,10 @@ type surface struct {
 	one       surfaces.Measurement // of one part, without extra area and openings
 	faces     []face
 	good      bool // false where a fault keeps it from being measured
+
+	changes          []change // joints, gaps, laps and rivets
+	working          []quantity.Working
+	joinsM2, addedM2 float64
 }
 
 // face is one side of a component, all its parts together.
@@ -21,6 +26,7 @@ type face struct {
 	areaM2     float64 // extra area in, openings off
 	openingsM2 float64
 	openingsM  float64 // edge of the openings
+	seams      []seam  // where other components are set on it
 	paint      float64 // share of the area that still has its old paint
 }
 
@@ -35,6 +41,17 @@ func (c *checker) measure() {
 		}
 		c.surfaces[i].one = comp.Shape.Measure()
 		c.surfaces[i].good = c.cut(&c.surfaces[i], at)
+	}
+	for i := range c.surfaces {
+		if at := "/components/" + strconv.Itoa(i); c.surfaces[i].good {
+			c.additions(&c.surfaces[i], at)
+		}
+	}
+	c.joins()
+	for i := range c.surfaces {
+		if c.surfaces[i].good {
+			c.surfaces[i].settle(c)
+		}
 	}
 }
 
@@ -58,6 +75,7 @@ func (c *checker) cut(s *surface, at string) bool {
 		}
 		s.faces[k].openingsM2 += o.AreaM2 * count
 		s.faces[k].openingsM += o.EdgeM * count
+		s.note("opening_m2", o.Name, o.AreaM2*count, "m²", "A·n, off face "+s.faces[k].name, map[string]float64{"A": o.AreaM2, "n": count}, "given by the user")
 	}
 	for k := range s.faces {
 		f := &s.faces[k]
@@ -95,13 +113,18 @@ func (s *surface) faceNames() string {
 func (s *surface) area() Area {
 	count := float64(s.component.Count)
 	a := Area{Component: s.component.ID, Name: s.component.Name, Kind: s.component.Shape.Kind(), Count: s.component.Count,
-		Method: s.one.Method, AccuracyPercent: s.one.AccuracyPercent, Working: s.one.Working, EdgeM: s.one.EdgeM() * count}
+		Method: s.one.Method, AccuracyPercent: s.accuracy(), Working: append(s.one.Working[:len(s.one.Working):len(s.one.Working)], s.working...),
+		EdgeM: s.one.EdgeM() * count, JoinsM2: s.joinsM2, AddedM2: s.addedM2}
 	for k := range s.faces {
 		f := &s.faces[k]
-		a.Faces = append(a.Faces, FaceArea{Face: f.name, AreaM2: f.areaM2, EdgeM: s.one.FaceEdgeM(f.name)*count + f.openingsM})
+		within := f.openingsM
+		for _, j := range f.seams {
+			within += j.edgeM
+		}
+		a.Faces = append(a.Faces, FaceArea{Face: f.name, AreaM2: f.areaM2, EdgeM: s.one.FaceEdgeM(f.name)*count + within})
 		a.AreaM2 += f.areaM2
 		a.OpeningsM2 += f.openingsM2
-		a.EdgeM += f.openingsM
+		a.EdgeM += within
 	}
 	a.EachM2 = a.AreaM2 / count
 	return a

@@ -22,7 +22,8 @@ type Joint struct {
 // Footprint is what a joint comes to.
 type Footprint struct {
 	BodyM2, OwnM2   float64 // area that the body loses, and the closing face of the part set on it
-	EdgeM           float64 // length of the line along which they meet
+	EdgeM           float64 // length of the line along which they meet, on the body
+	OwnEdgeM        float64 // length of the part's own rim there, flat
 	AccuracyPercent float64
 	Formula, Source string
 	Terms           map[string]float64
@@ -141,7 +142,7 @@ func (j Joint) Measure(part, body Shape) Footprint {
 		return j.onSphere()
 	}
 	return Footprint{
-		BodyM2: *j.AreaM2, OwnM2: *j.AreaM2, EdgeM: or(j.EdgeM, 0), AccuracyPercent: accuracy(wayGiven),
+		BodyM2: *j.AreaM2, OwnM2: *j.AreaM2, EdgeM: or(j.EdgeM, 0), OwnEdgeM: or(j.EdgeM, 0), AccuracyPercent: accuracy(wayGiven),
 		Formula: "A", Source: "given by the user", Terms: map[string]float64{"A": *j.AreaM2},
 	}
 }

@@ -43,7 +43,7 @@ func (j Joint) tube() Footprint {
 		line += part
 	}
 	return Footprint{
-		BodyM2: 2 * R * r * r / sin * area, OwnM2: math.Pi * r * r, EdgeM: line, AccuracyPercent: accuracy(wayTaped),
+		BodyM2: 2 * R * r * r / sin * area, OwnM2: math.Pi * r * r, EdgeM: line, OwnEdgeM: 2 * math.Pi * r, AccuracyPercent: accuracy(wayTaped),
 		Formula: "2R·r²/sin β·∫ cos²α/√(R²−s²) dα, s = e+r·sin α", Source: "identity (two round tubes)",
 		Terms: map[string]float64{"r": r, "R": R, "e": e, "β": beta * 180 / math.Pi},
 	}
@@ -58,7 +58,7 @@ func (j Joint) tube() Footprint {
 func (j Joint) onSphere() Footprint {
 	r, R := *j.RadiusM, *j.BodyRadiusM
 	return Footprint{
-		BodyM2: 2 * math.Pi * R * r * r / (R + math.Sqrt(max(0, (R-r)*(R+r)))), OwnM2: math.Pi * r * r, EdgeM: 2 * math.Pi * r,
+		BodyM2: 2 * math.Pi * R * r * r / (R + math.Sqrt(max(0, (R-r)*(R+r)))), OwnM2: math.Pi * r * r, EdgeM: 2 * math.Pi * r, OwnEdgeM: 2 * math.Pi * r,
 		AccuracyPercent: accuracy(wayTaped), Formula: "2π·R·r²/(R+√(R²−r²))", Source: "identity (sphere cap)",
 		Terms: map[string]float64{"r": r, "R": R},
 	}

@@ -16,7 +16,7 @@ func (j Joint) wingRoot(part Shape) Footprint {
 		line += f.rootLine
 	}
 	fp := Footprint{
-		BodyM2: flat, OwnM2: flat, EdgeM: line, AccuracyPercent: accuracy(waySection),
+		BodyM2: flat, OwnM2: flat, EdgeM: line, OwnEdgeM: line, AccuracyPercent: accuracy(waySection),
 		Formula: "a·c², a = area of the section of unit chord", Source: "identity; NASA TM-4741 (naca sections)",
 		Terms: map[string]float64{"a": flat / (w.RootChordM * w.RootChordM), "c": w.RootChordM, "t": or(w.RootThicknessRatio, 0)},
 	}

@@ -16,6 +16,7 @@ const (
 	wayPressed   = "pressed"
 	wayCatalogue = "catalogue"
 	waySharp     = "catalogue without radii"
+	wayAllowance = "allowance"
 )
 
 // Ways lists every way in which this package finds an area. No published
@@ -29,6 +30,7 @@ func Ways() []Way {
 		{wayStations, 3, "as taped, and 1 % for fillets and bulges between the stations (common practice); what too few stations miss is estimated from them and added"},
 		{wayPressed, 4, "as taped, and 2 % for the true form of the corrugation: arc and sine forms of one pitch and depth differ by up to 2 % (computed)"},
 		{wayCatalogue, 1, "profile from nominal dimensions with its radii, which gives printed perimeters to their last digit (computed); rolling tolerance, common practice"},
+		{wayAllowance, 50, "area added as a percentage for laps, rivets and gaps that were not measured; assumption"},
 		{waySharp, 4, "profile without its radii: 2.0 to 3.7 % too large on wide-flange sections (computed)"},
 	}
 }
@@ -43,3 +45,7 @@ func accuracy(way string) float64 {
 	}
 	return 100
 }
+
+// AccuracyOf returns how far an area found in a way may lie from the real part,
+// in percent; 100 for a way that is not in Ways.
+func AccuracyOf(way string) float64 { return accuracy(way) }

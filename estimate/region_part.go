@@ -1,0 +1,141 @@
+package estimate
+
+import (
+	"errors"
+	"slices"
+	"strconv"
+
+	"filmbuild/surfaces"
+	"filmbuild/surfaces/quantity"
+)
+
+// EdgeStrip is a strip along a line of a shape: the leading edge of a wing, the
+// outline of a panel.
+type EdgeStrip struct {
+	Along  string  `json:"along" doc:"the line: leading_edge, trailing_edge, root or tip of a wing; top, bottom, nose or tail of a body; outline or holes of a panel; an end of a round shape; a face of a box; outline of a corrugated sheet"`
+	WidthM float64 `json:"width_m" limit:"(0,500]" doc:"its width, on the skin"`
+}
+
+// regionPart is what a region that is a bay, a band or a strip is of one
+// component.
+type regionPart struct {
+	one  surfaces.Measurement
+	good bool
+}
+
+// divides says whether a region is a bay, a band or a strip.
+func (r *Region) divides() bool {
+	return r.FromM != nil || r.ToM != nil || r.FromZM != nil || r.ToZM != nil || r.Strip != nil
+}
+
+// bounds notes a region that is given in two ways.
+func (c *checker) bounds(r *Region, at string) {
+	if !r.divides() {
+		return
+	}
+	if r.AreaM2 != nil {
+		c.faults.Add(at+"/area_m2", "inconsistent", "the region is a bay, a band or a strip, whose area follows from the shape; leave area_m2 out")
+	}
+	if r.ShareRatio != nil {
+		c.faults.Add(at+"/share_ratio", "inconsistent", "the region is a bay, a band or a strip, whose area follows from the shape; leave share_ratio out")
+	}
+	if r.Strip != nil && r.Strip.Along == "" {
+		c.faults.Add(at+"/strip/along", "required", "along is missing; name the line that the strip follows")
+	}
+}
+
+// partOf measures a region on one component, once.
+func (c *checker) partOf(index, surface int) (surfaces.Measurement, bool) {
+	key := [2]int{index, surface}
+	if known, ok := c.parts[key]; ok {
+		return known.one, known.good
+	}
+	r := &c.job.Regions[index]
+	part := surfaces.Part{FromM: r.FromM, ToM: r.ToM, FromZM: r.FromZM, ToZM: r.ToZM}
+	if r.Strip != nil {
+		part.Along, part.WidthM = r.Strip.Along, r.Strip.WidthM
+	}
+	one, err := surfaces.MeasurePart(c.surfaces[surface].component.Shape, part)
+	var faults surfaces.Faults
+	if errors.As(err, &faults) {
+		for _, f := range faults {
+			c.faults.Addf("/regions/"+strconv.Itoa(index)+f.Pointer, f.Code, "on %s: %s", c.surfaces[surface].component.ID, f.Detail)
+		}
+	}
+	if c.parts == nil {
+		c.parts = map[[2]int]regionPart{}
+	}
+	c.parts[key] = regionPart{one, err == nil}
+	return one, err == nil
+}
+
+// addPart takes in a region that is a bay, a band or a strip: of each face the
+// share that lies in it, with the lines around it.
+func (ch *chooser) addPart(index int, patches []patch, at string) bool {
+	r, where := &ch.c.job.Regions[index], "/regions/"+strconv.Itoa(index)
+	var taken []patch
+	var edgeM float64
+	var working []quantity.Working
+	spread := false
+	for first := 0; first < len(patches); {
+		k, last := patches[first].surface, first
+		var names []string
+		for last < len(patches) && patches[last].surface == k {
+			names = append(names, ch.c.surfaces[k].faces[patches[last].face].name)
+			last++
+		}
+		one, ok := ch.c.partOf(index, k)
+		if !ok {
+			return false
+		}
+		s := &ch.c.surfaces[k]
+		for _, p := range patches[first:last] {
+			f := &s.faces[p.face]
+			for _, have := range one.Faces {
+				if have.Name == f.name {
+					p.share = min(1, have.AreaM2/s.one.Faces[p.face].AreaM2)
+					taken = append(taken, p)
+					spread = spread || (p.share < 1 && (f.openingsM2 > 0 || len(f.seams) > 0))
+				}
+			}
+		}
+		edgeM += borderOf(one, names) * float64(s.component.Count)
+		for _, w := range one.Working {
+			w.Of = r.ID
+			working = append(working, w)
+		}
+		first = last
+	}
+	if len(taken) == 0 {
+		ch.c.faults.Addf(where+"/of", "outside", "region %s takes in nothing of the faces it lies on; look at its bounds", r.ID)
+		return false
+	}
+	if !ch.add(taken, r.ID, at) {
+		return false
+	}
+	if r.EdgeM != nil {
+		edgeM = *r.EdgeM
+	}
+	ch.sel.regionsM += edgeM
+	ch.sel.working = append(ch.sel.working, working...)
+	if spread {
+		ch.sel.spread = append(ch.sel.spread, r.ID)
+	}
+	return true
+}
+
+// borderOf is the length of the lines between faces chosen and all else.
+func borderOf(m surfaces.Measurement, chosen []string) float64 {
+	sum := 0.0
+	for _, e := range m.Edges {
+		if slices.Contains(chosen, e.Between[0]) != slices.Contains(chosen, e.Between[1]) {
+			sum += e.LengthM
+		}
+	}
+	return sum
+}
+
+// isWhole says whether a face of a surface is chosen whole.
+func (ch *chooser) isWhole(surface int, face string) bool {
+	return slices.Contains(ch.whole[surface], face)
+}
