@@ -5,7 +5,7 @@ import "filmbuild/estimate/money"
 // budget adds up the order, the hours and the items. Contingency is a share of
 // the cash; tax a share of what is bought: materials, contract work, cash items.
 func (r *run) budget() {
-	book := ledger{currency: r.currency}
+	book := ledger{currency: r.currency, categories: []Category{}}
 	b := &r.estimate.Budget
 	taxed := r.currency.Zero()
 	b.MaterialsOrdered, b.MaterialsConsumed = r.currency.Zero(), r.estimate.Totals.StepsMaterialCost

@@ -16,8 +16,23 @@ type Hole struct {
 	HeightM       *float64     `json:"height_m,omitempty" limit:"[0.001,500]" doc:"a rectangular hole: bottom to top"`
 	CornerRadiusM *float64     `json:"corner_radius_m,omitempty" limit:"[0,250]" doc:"of a rectangular hole; 0 (the default) for sharp corners"`
 	Outline       [][2]float64 `json:"outline,omitempty" unit:"m" doc:"a hole with straight sides: corners [x, y] in order, from the panel's lower left corner"`
-	XM            *float64     `json:"x_m,omitempty" limit:"[-500,500]" doc:"centre of a round or rectangular hole, right of the panel's lower left corner"`
+	XM            *float64     `json:"x_m,omitempty" limit:"[-500,500]" doc:"centre of a round or rectangular hole, right of the panel's lower left corner; the middle for an only hole without place"`
 	YM            *float64     `json:"y_m,omitempty" limit:"[-500,500]" doc:"centre of a round or rectangular hole, above the panel's lower left corner"`
+}
+
+// PlacedHoles returns the holes with their places. The only hole of a
+// rectangular panel may be given without one: then it lies in the middle, and
+// its area and edge are the same anywhere.
+func (s *Panel) PlacedHoles() []Hole {
+	if len(s.Holes) != 1 || s.WidthM == nil || s.HeightM == nil {
+		return s.Holes
+	}
+	h := s.Holes[0]
+	if h.XM != nil || h.YM != nil || len(h.Outline) > 0 {
+		return s.Holes
+	}
+	h.XM, h.YM = pointer(*s.WidthM/2), pointer(*s.HeightM/2)
+	return []Hole{h}
 }
 
 // figure is the hole's exact form, for a hole that check passed.

@@ -34,7 +34,7 @@ func (s *Panel) Check(report func(pointer, code, detail string)) {
 		report("/holes", "too_many", fmt.Sprintf("the panel has %d holes; at most %d are taken", len(s.Holes), maxHoles))
 		return
 	}
-	for i, h := range s.Holes {
+	for i, h := range s.PlacedHoles() {
 		if !h.check("/holes/"+strconv.Itoa(i), report) {
 			clean = false
 		}
@@ -92,7 +92,7 @@ func (s *Panel) checkHoles(report reporter) {
 // cutouts are the holes' exact forms.
 func (s *Panel) cutouts() []planar.Outline {
 	holes := make([]planar.Outline, len(s.Holes))
-	for i, h := range s.Holes {
+	for i, h := range s.PlacedHoles() {
 		holes[i] = h.figure()
 	}
 	return holes

@@ -32,7 +32,7 @@ func holeCentre(h surfaces.Hole) [2]float64 {
 // holes draws the holes with their letters.
 func (d *drawing) holes(s *surfaces.Panel, p plate) []holeGroup {
 	var groups []holeGroup
-	for _, h := range s.Holes {
+	for _, h := range s.PlacedHoles() {
 		d.hole(h, p)
 		size := d.holeSize(h)
 		at := 0

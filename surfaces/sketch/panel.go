@@ -74,7 +74,7 @@ func extent(outline [][2]float64) (low, high [2]float64) {
 // the origin: across in a row below, up in a column at the left.
 func (d *drawing) holePlaces(s *surfaces.Panel, p plate, b bounds) {
 	var across, up []float64
-	for _, h := range s.Holes {
+	for _, h := range s.PlacedHoles() {
 		c := holeCentre(h)
 		across, up = append(across, c[0]), append(up, c[1])
 	}
@@ -154,7 +154,7 @@ func (d *drawing) panelFaces(s *surfaces.Panel, p plate, b bounds) {
 func (d *drawing) clearPlace(s *surfaces.Panel, p plate, b bounds, l lettering) (point, bool) {
 	const rows, columns = 7, 5
 	var occupied []bounds
-	for _, h := range s.Holes {
+	for _, h := range s.PlacedHoles() {
 		low, high := holeExtent(h)
 		occupied = append(occupied, bounds{p.at(low[0], high[1]).plus(-1, -1), p.at(high[0], low[1]).plus(1, 1)})
 	}
