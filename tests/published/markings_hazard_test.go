@@ -4,6 +4,9 @@ import (
 	"math"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
 	"filmbuild/surfaces/marking"
 )
 
@@ -41,13 +44,17 @@ func TestMarkingsCornerMark(t *testing.T) {
 		areas: map[string]float64{"red": 43.75e-4}, sums: map[string]float64{"outline_m": 0.4}}.run(t, 1e-12)
 }
 
-// HZ-8: stripe 7 cm wide right round a fuselage of 1.2 m diameter. Laid flat it
-// has two ends besides, which meet on the fuselage.
+// HZ-8: stripe 7 cm wide right round a fuselage of 1.2 m diameter: it has no
+// ends. HZ-7: DANGER in letters 7 cm wide and 5 cm apart, 15 cm high.
 func TestMarkingsPropellerStripe(t *testing.T) {
 	f := figureOf[*marking.Stripe](t, "stripe")
-	f.LengthM, f.WidthM, f.Colour = math.Pi*1.2, 0.07, "red"
+	body := 1.2
+	f.RoundDiameterM, f.WidthM, f.Colour = &body, 0.07, "red"
 	markingCase{id: "HZ-8", source: "French air force technical note of 1974 on danger markings: red, 7 cm wide (HZ-7)", mark: "H", figure: f,
-		areas: map[string]float64{"red": 0.2638937829}, sums: map[string]float64{"outline_m": 7.5398223686 + 2*0.07}}.run(t, 1e-10)
+		areas: map[string]float64{"red": 0.2638937829}, sums: map[string]float64{"outline_m": 7.5398223686, "width_m": math.Pi * 1.2}}.run(t, 1e-10)
+
+	const letters, width, gap = 6, 0.07, 0.05
+	assert.InDelta(t, 0.67, letters*width+(letters-1)*gap, 1e-12, "HZ-7: 67 cm long, identity on the note's sizes")
 }
 
 // HZ-9 to HZ-12: panels of equal stripes at 45°, phase 0: the first dark stripe
@@ -88,4 +95,63 @@ func TestMarkingsVehicleBand(t *testing.T) {
 	f.WidthM, f.HeightM, f.Colour = 5.2, 0.2032, "yellow"
 	markingCase{id: "LT-12", source: "FAA AC 150/5210-5D 4.c: band of at least 8 in", mark: "H", figure: f,
 		areas: map[string]float64{"yellow": 2.11328 / 2}, sums: map[string]float64{"outline_m": 20.8/2 + 2*0.2032}}.run(t, 1e-12)
+}
+
+// HZ-5: contrast of the exit band with the skin, 14 CFR 135.178(g) (mark H).
+func TestMarkingsExitBandContrast(t *testing.T) {
+	for _, row := range []struct {
+		darker, lighter float64
+		enough          bool
+	}{{15, 45, true}, {15, 44.9, false}, {10, 45, true}, {20, 50, true}, {20, 49, false}, {50, 20, true}} {
+		got, err := marking.ContrastEnough(row.darker, row.lighter)
+		require.NoError(t, err)
+		assert.Equal(t, row.enough, got, "HZ-5 %v", row)
+	}
+	_, err := marking.ContrastEnough(-1, 50)
+	assert.Error(t, err)
+}
+
+// HZ-14: obstruction bands of a seventh of the height, or 30 m if less; the end
+// bands dark. ICAO Annex 14 6.2.4; the US ground rule of TM 5-823-4 7-8 has as
+// many bands (mark H).
+func TestMarkingsObstructionBands(t *testing.T) {
+	bands, width, err := marking.ObstructionBands(21)
+	require.NoError(t, err)
+	assert.Equal(t, 7, bands, "HZ-14")
+	assert.InEpsilon(t, 3, width, 1e-12, "HZ-14")
+
+	f := figureOf[*marking.Flag](t, "flag")
+	fly := 1.0
+	f.Design, f.HoistM, f.FlyM = "stripes", 21, &fly
+	for i := range bands {
+		f.Bands = append(f.Bands, marking.Band{Ratio: 1, Colour: []string{"red", "white"}[i%2]})
+	}
+	markingCase{id: "HZ-14", source: "ICAO Annex 14 6.2.4", mark: "H", figure: f,
+		areas: map[string]float64{"red": 12, "white": 9}, edges: map[[2]string]float64{{"red", "white"}: 6}}.run(t, 1e-12)
+
+	for feet, want := range map[float64]int{680: 7, 880: 9, 1080: 11, 1270: 13} {
+		bands, width, err := marking.ObstructionBands(feet * 0.3048)
+		require.NoError(t, err)
+		assert.Equal(t, want, bands, "%g ft", feet)
+		assert.LessOrEqual(t, width, 30.0)
+	}
+	_, _, err = marking.ObstructionBands(0)
+	assert.Error(t, err)
+}
+
+// HZ-15: chequer, ICAO Annex 14 6.2.3: squares of 1.5 to 3 m, the corners dark.
+func TestMarkingsChequer(t *testing.T) {
+	f := figureOf[*marking.Chequer](t, "chequer")
+	f.SquareM, f.Columns, f.Rows = 1.5, 5, 3
+	markingCase{id: "HZ-15", source: "ICAO Annex 14 6.2.3; areas and edges are identities: 8 dark squares, 22 sides between", mark: "H", figure: f,
+		areas: map[string]float64{"red": 8 * 2.25, "white": 7 * 2.25}, edges: map[[2]string]float64{{"red", "white"}: 22 * 1.5}}.run(t, 1e-12)
+}
+
+// HZ-16: helicopter tail rotor tip, 6 in of yellow (1947 technical order): area
+// of the chord times 6 in on each face.
+func TestMarkingsRotorTip(t *testing.T) {
+	f := figureOf[*marking.Rectangle](t, "rectangle")
+	f.WidthM, f.HeightM, f.Colour = 0.2, 6*markingInch, "yellow"
+	markingCase{id: "HZ-16", source: "technical order of 1947; the chord of 0.2 m is invented", mark: "H", figure: f,
+		areas: map[string]float64{"yellow": 0.2 * 0.1524}}.run(t, 1e-12)
 }

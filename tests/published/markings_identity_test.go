@@ -79,12 +79,10 @@ func TestMarkingsTaperedStripe(t *testing.T) {
 // ID-11: curved stripe of constant width: centre line radius 10, width 0.1,
 // 30°; the long edges total 2·R·angle whatever the width.
 func TestMarkingsCurvedBand(t *testing.T) {
-	const angle = math.Pi / 6
-	at := func(r, a float64) planar.Point { return planar.Polar(planar.Point{}, r, a) }
-	area, edge := areaAndEdge(t, planar.Outline{
-		{At: at(10.05, 0), Sweep: angle}, {At: at(10.05, angle)},
-		{At: at(9.95, angle), Sweep: -angle}, {At: at(9.95, 0)},
-	})
-	assert.InEpsilon(t, 0.5235987756, area, 1e-9, "ID-11 area")
-	assert.InEpsilon(t, 10.4719755120+2*0.1, edge, 1e-10, "ID-11 edges, with the two ends")
+	f := figureOf[*marking.Stripe](t, "stripe")
+	radius, angle := 10.0, 30.0
+	f.RadiusM, f.AngleDeg, f.WidthM, f.Colour = &radius, &angle, 0.1, "green"
+	markingCase{id: "ID-11", source: "identity: annulus sector", mark: "H", figure: f,
+		areas: map[string]float64{"green": 0.5235987756},
+		sums:  map[string]float64{"outline_m": 10.4719755120 + 2*0.1}}.run(t, 1e-9)
 }

@@ -58,3 +58,13 @@ func TestMarkingsFinFlash(t *testing.T) {
 		edges: map[[2]string]float64{{"red", "white"}: 0.6096, {"white", "blue"}: 0.6096},
 		sums:  map[string]float64{"outline_m": 2.4384}}.run(t, 1e-12)
 }
+
+// FF-2: US Army rudder after 1926, a rectangle of chord 1 and height 1.3: an
+// upright blue band of a third and 13 level stripes, red first.
+func TestMarkingsRudderStripes(t *testing.T) {
+	f := figureOf[*marking.RudderStripes](t, "rudder_stripes")
+	f.ChordM, f.HeightM = 1, 1.3
+	markingCase{id: "FF-2", source: "an aircraft history page: blue a third of the greatest chord, 13 red and white stripes", mark: "H", figure: f,
+		areas: map[string]float64{"blue": 0.4333333333, "red": 0.4666666667, "white": 0.4},
+		edges: map[[2]string]float64{{"red", "white"}: 8, {"blue", "red"}: 0.7, {"blue", "white"}: 0.6}}.run(t, 1e-9)
+}

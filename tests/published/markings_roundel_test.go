@@ -48,6 +48,19 @@ func TestMarkingsRoundels(t *testing.T) {
 			c.edges[[2]string{fmt.Sprintf("colour %d", i), outside}] = row.edges[i]
 		}
 		c.run(t, 1e-9)
+
+		// The same row as a named set of ratios.
+		named := figureOf[*marking.Roundel](t, "roundel")
+		named.SizeM = 1
+		for i, ratio := range row.ratios {
+			if i > 0 {
+				named.RatioSet += "-"
+			}
+			named.RatioSet += fmt.Sprint(ratio)
+			named.Colours = append(named.Colours, fmt.Sprintf("colour %d", i))
+		}
+		c.id, c.figure = row.id+" by name", named
+		c.run(t, 1e-9)
 	}
 }
 

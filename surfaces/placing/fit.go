@@ -1,0 +1,100 @@
+package placing
+
+import (
+	"math"
+
+	"filmbuild/surfaces/planar"
+)
+
+// starts are the points at which two of the tapes meet. Tapes that stop short
+// of each other by no more than their error are lengthened to touch.
+func (p *Place) starts() []planar.Point {
+	var out []planar.Point
+	for i := range p.Tapes {
+		a, b := p.Tapes[i], p.Tapes[(i+1)%len(p.Tapes)]
+		d := math.Hypot(b.XM-a.XM, b.YM-a.YM)
+		slack := disagreeing * p.TapeErrorMM / 1000
+		if short := d - a.DistanceM - b.DistanceM; short > 0 && short <= 2*slack {
+			a.DistanceM, b.DistanceM = a.DistanceM+short*0.51, b.DistanceM+short*0.51
+		}
+		if left, right, why := meet(a, b); why == "" {
+			out = append(out, left, right)
+		}
+	}
+	return out
+}
+
+// fit improves a point by Gauss and Newton, halving a step that makes it worse.
+func (p *Place) fit(at planar.Point) planar.Point {
+	for range 100 {
+		xx, xy, yy, gx, gy := p.normal(at)
+		under := xx*yy - xy*xy
+		if !(under > 1e-12) {
+			return at
+		}
+		dx, dy := (yy*gx-xy*gy)/under, (xx*gy-xy*gx)/under
+		now, moved := p.residual(at), false
+		for k := 1.0; k > 1e-6; k /= 2 {
+			next := planar.Point{X: at.X + k*dx, Y: at.Y + k*dy}
+			if p.residual(next) < now {
+				at, moved = next, true
+				break
+			}
+		}
+		if !moved {
+			return at
+		}
+	}
+	return at
+}
+
+// normal is JᵀJ and Jᵀ·(r − |p − pᵢ|) at a point.
+func (p *Place) normal(at planar.Point) (xx, xy, yy, gx, gy float64) {
+	for _, t := range p.Tapes {
+		away := t.from(at)
+		if away == 0 {
+			continue
+		}
+		x, y, off := (at.X-t.XM)/away, (at.Y-t.YM)/away, t.DistanceM-away
+		xx, xy, yy, gx, gy = xx+x*x, xy+x*y, yy+y*y, gx+x*off, gy+y*off
+	}
+	return xx, xy, yy, gx, gy
+}
+
+// residual is the root mean square by which the tapes disagree at a point.
+func (p *Place) residual(at planar.Point) float64 {
+	sum := 0.0
+	for _, t := range p.Tapes {
+		off := t.from(at) - t.DistanceM
+		sum += off * off
+	}
+	return math.Sqrt(sum / float64(len(p.Tapes)))
+}
+
+// spread is the error of the place over that of a tape, and the angle of two
+// tapes that comes nearest to 90°.
+func (p *Place) spread(at planar.Point) (ratio, angleDeg float64) {
+	xx, xy, yy, _, _ := p.normal(at)
+	ratio = math.Sqrt((xx + yy) / (xx*yy - xy*xy))
+	for i := range p.Tapes {
+		angle := angleAt(at, p.Tapes[i], p.Tapes[(i+1)%len(p.Tapes)])
+		if i == 0 || math.Abs(angle-90) < math.Abs(angleDeg-90) {
+			angleDeg = angle
+		}
+	}
+	return ratio, angleDeg
+}
+
+// inLine reports whether the known points lie in one line, to a thousandth of
+// their distance.
+func (p *Place) inLine() bool {
+	a, b, c := p.Tapes[0].point(), p.Tapes[1].point(), p.Tapes[2].point()
+	area := (b.X-a.X)*(c.Y-a.Y) - (b.Y-a.Y)*(c.X-a.X)
+	longest := max(p.Tapes[0].from(b), p.Tapes[1].from(c), p.Tapes[2].from(a))
+	return math.Abs(area) <= 1e-3*longest*longest
+}
+
+func (p *Place) leftOf(at planar.Point) bool {
+	a, b := p.Tapes[0], p.Tapes[1]
+	return (b.XM-a.XM)*(at.Y-a.YM)-(b.YM-a.YM)*(at.X-a.XM) >= 0
+}

@@ -1,0 +1,44 @@
+package published
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmbuild/surfaces/marking"
+)
+
+func stencilOf(t *testing.T, text string, bridge float64) *marking.StencilText {
+	f := figureOf[*marking.StencilText](t, "stencil")
+	f.Text, f.HeightM, f.BridgeWidthM, f.Colour = text, 6, bridge, "black"
+	return f
+}
+
+// SB-1b and SB-2b (identities): a bridge of width b across a stroke s takes b·s
+// off the area and adds 2·s − 2·b of edge. The block O on a grid of 6, strokes
+// of 1, with two bridges of 0.5 has 15 and 34 in place of 16 and 32.
+func TestMarkingsBridges(t *testing.T) {
+	markingCase{id: "SB-2b", source: "identity", mark: "H", figure: stencilOf(t, "O", 0.5),
+		areas: map[string]float64{"black": 15}, sums: map[string]float64{"outline_m": 34}}.run(t, 1e-12)
+	one := stencilOf(t, "O", 0.5)
+	one.Bridges = 1
+	markingCase{id: "SB-1b", source: "identity", mark: "H", figure: one,
+		areas: map[string]float64{"black": 16 - 0.5}, sums: map[string]float64{"outline_m": 32 + 2 - 1}}.run(t, 1e-12)
+}
+
+// SB-3b: islands = closed lines − 1; none is left when bridges hold them.
+func TestMarkingsIslands(t *testing.T) {
+	for text, islands := range map[string]int{"A": 1, "O": 1, "8": 2, "L": 0} {
+		m, err := marking.Measure(lettered(t, text, 6))
+		require.NoError(t, err)
+		assert.Equal(t, islands, m.Islands, text)
+		held, err := marking.Measure(stencilOf(t, text, 0.5))
+		require.NoError(t, err)
+		assert.Zero(t, held.Islands, text)
+	}
+	// The row's 4 is closed, as that of the font is; the block 4 of ours is open.
+	four, err := marking.Measure(sansOf(t, "4", false, 1))
+	require.NoError(t, err)
+	assert.Equal(t, 1, four.Islands, "4")
+}
