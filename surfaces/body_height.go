@@ -33,12 +33,21 @@ func (b panelBay) heightLine(z, from, to float64) float64 {
 	sum := 0.0
 	for i := 1; i < len(at); i++ {
 		middle := (at[i-1] + at[i]) / 2
-		if (z-b.ridge(middle))*(z-b.middle(middle)) >= 0 {
+		if !b.holds(z, middle) {
 			continue // above the crown, or in the other quarter
 		}
 		sum += b.heightPiece(z, at[i-1], middle, grazes[at[i-1]]) + b.heightPiece(z, at[i], middle, grazes[at[i]])
 	}
 	return sum
+}
+
+// holds says whether a height lies in this quarter at a share of the bay; the
+// widest line belongs to the upper one.
+func (b panelBay) holds(z, t float64) bool {
+	if b.side > 0 {
+		return z >= b.middle(t) && z < b.ridge(t)
+	}
+	return z < b.middle(t) && z > b.ridge(t)
 }
 
 // heightPiece is the length from an end of the line to a share within it. Near

@@ -124,15 +124,19 @@ func (p Part) window(s Shape, report reporter) Window {
 func (p Part) bounds(name string, from, to *float64, first, last float64, counted string, report reporter) (low, high float64) {
 	slack := 1e-9 * max(1, math.Abs(first), math.Abs(last))
 	low, high = or(from, first), or(to, last)
+	clean := true
 	for _, b := range []struct {
 		pointer string
 		value   *float64
 	}{{"/from_" + name, from}, {"/to_" + name, to}} {
 		if b.value != nil && !(*b.value >= first-slack && *b.value <= last+slack) {
+			clean = false
 			report(b.pointer, "outside", fmt.Sprintf("%s is %s; the shape reaches from %s to %s, counted %s",
 				b.pointer[1:], metres(*b.value), metres(first), metres(last), counted))
-			return first, last
 		}
+	}
+	if !clean {
+		return first, last
 	}
 	for _, b := range []*float64{&low, &high} {
 		if *b-first <= slack {
