@@ -124,13 +124,15 @@ func (s *Panel) Lines() []StripLine {
 // Strip implements Striped: all of the sheet within a distance of a line.
 func (s *Panel) Strip(along string, width float64, _ Window) (Measurement, error) {
 	what := fmt.Sprintf("strip %s wide along the %s", metres(width), along)
+	low, high := bounds(s.figure())
+	reach := min(width, high.X-low.X+high.Y-low.Y) // across the whole panel
 	lines := []planar.Outline{s.figure()}
 	if along == "holes" {
 		lines = s.cutouts()
 	}
 	var band planar.Region
 	for _, o := range lines {
-		band = append(band, bandAlong(o, width)...)
+		band = append(band, bandAlong(o, reach)...)
 	}
 	return s.inside(band, what, map[string]float64{"width": width}), nil
 }
