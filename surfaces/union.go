@@ -69,59 +69,11 @@ func overlap(a, b planar.Box) bool {
 }
 
 // cutsFree says whether figures united enclose a piece of what they are cut
-// from, which then falls out: one of the lines around them runs clockwise.
+// from, which then falls out.
 func cutsFree(figures planar.Region) (bool, error) {
 	seen, err := layout(planar.Layer{Colour: cutout, Outline: figures})
 	if err != nil {
 		return false, err
 	}
-	leaving := map[planar.Point][]planar.Piece{}
-	for _, p := range seen.Pieces() {
-		if p.Left != cutout { // all run with the figures on their left
-			p.From, p.To, p.Sweep = p.To, p.From, -p.Sweep
-		}
-		leaving[p.From] = append(leaving[p.From], p)
-	}
-	for start := range leaving {
-		for len(leaving[start]) > 0 {
-			if loopFrom(start, leaving).SignedArea() < 0 {
-				return true, nil
-			}
-		}
-	}
-	return false, nil
+	return slices.ContainsFunc(seen.Holes(), func(h planar.Holes) bool { return h.Holes > 0 }), nil
 }
-
-// loopFrom takes one closed line out of the pieces that leave each point.
-// Where several leave, it keeps the figures' own side without crossing them.
-func loopFrom(start planar.Point, leaving map[planar.Point][]planar.Piece) planar.Outline {
-	var loop planar.Outline
-	at, k := start, 0
-	for {
-		p := leaving[at][k]
-		leaving[at] = slices.Delete(leaving[at], k, k+1)
-		loop = append(loop, planar.Corner{At: p.From, Sweep: p.Sweep})
-		at = p.To
-		if at == start || len(leaving[at]) == 0 {
-			return loop
-		}
-		k = nextLeft(p, leaving[at])
-	}
-}
-
-// nextLeft is the number of the piece met first on turning clockwise from the
-// way back along the last one.
-func nextLeft(last planar.Piece, ways []planar.Piece) int {
-	back := direction(last) + last.Sweep/2 + math.Pi
-	best, least := 0, math.Inf(1)
-	for i, w := range ways {
-		turn := math.Mod(back-(direction(w)-w.Sweep/2)+4*math.Pi, 2*math.Pi)
-		if turn < least {
-			best, least = i, turn
-		}
-	}
-	return best
-}
-
-// direction is that of a piece's chord.
-func direction(p planar.Piece) float64 { return math.Atan2(p.To.Y-p.From.Y, p.To.X-p.From.X) }
