@@ -46,7 +46,7 @@ func (c *checker) join(i int, j *Join, at string) {
 		c.faults.Add(at+"/to", "required", "to is missing; give the id of the component that this one is set on")
 		return
 	case !found:
-		c.faults.Addf(at+"/to", "unknown_reference", "there is no component %q; there is %s", clip(j.To), c.known())
+		c.faults.Addf(at+"/to", "unknown_reference", "there is no component %q; there is %s", clip(j.To), c.knownComponents())
 		return
 	case to == i:
 		c.faults.Add(at+"/to", "inconsistent", "a component cannot be set on itself; name the other one")

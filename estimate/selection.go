@@ -97,13 +97,25 @@ func (c *checker) patchesOf(name, at string) ([]patch, bool) {
 
 // known lists the ids a selection may name.
 func (c *checker) known() string {
-	var ids []string
-	for i := range c.job.Components {
-		ids = append(ids, c.job.Components[i].ID)
-	}
+	ids := c.componentIDs()
 	for i := range c.job.Regions {
 		ids = append(ids, c.job.Regions[i].ID)
 	}
+	return listOf(ids)
+}
+
+// knownComponents lists the ids a join may name.
+func (c *checker) knownComponents() string { return listOf(c.componentIDs()) }
+
+func (c *checker) componentIDs() []string {
+	ids := make([]string, len(c.job.Components), len(c.job.Components)+len(c.job.Regions))
+	for i := range c.job.Components {
+		ids[i] = c.job.Components[i].ID
+	}
+	return ids
+}
+
+func listOf(ids []string) string {
 	if len(ids) == 0 {
 		return "none in the job"
 	}
