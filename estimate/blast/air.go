@@ -7,9 +7,9 @@ import (
 )
 
 const (
-	heatRatio   = 1.4     // γ of air, cp/cv. Source: reference blasting 1.2
-	gasConstant = 287.05  // J/(kg K), of dry air. Source: reference blasting 1.2
-	airKelvin   = 293.15  // K, 20 °C, before the nozzle and of free air. Source: reference blasting 1.2
+	heatRatio   = 1.4     // γ of air, cp/cv. Source: tables of dry air (reference blasting 1.2)
+	gasConstant = 287.05  // J/(kg K). Source: tables of dry air (reference blasting 1.2)
+	airKelvin   = 293.15  // K, 20 °C, before the nozzle and of free air. Source: the chart the flow is compared with (reference blasting 1.2)
 	SeaLevelKPa = 101.325 // kPa, standard atmosphere. Source: definition
 
 	PressureDischarge = 0.81 // of a pressure feed with media flowing. Source: fit to 35 chart cells within 5 % (A-13)

@@ -11,7 +11,7 @@ const (
 	kilogramsPerPound = 0.45359237  // Source: definition
 
 	// mediaLaw is the mass of media per hour, bore squared and absolute pressure:
-	// 70 lb/(h in² psia) for media of 100 lb/ft³. Source: reference blasting A-18.
+	// 70 lb/(h in² psia) for media of 100 lb/ft³. Source: fit to an industry chart of abrasive consumption (reference blasting A-18).
 	mediaLaw = 70 * kilogramsPerPound / (25.4 * 25.4 * kilopascalsPerPSI) // kg/(h mm² kPa)
 	// mediaLawDensity is the bulk density for which mediaLaw was fitted, 100 lb/ft³.
 	mediaLawDensity = 100 * kilogramsPerPound / cubicMetresPerCubicFoot // kg/m³

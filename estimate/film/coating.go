@@ -24,7 +24,7 @@ func NewCoating() *Coating {
 	return &Coating{
 		Coats:                     1,
 		TransferEfficiencyPercent: 100,
-		ProfileFillRatio:          0.5, // middle of 0.40 to 0.56 [reference coating P4 to P7]
+		ProfileFillRatio:          0.5, // middle of 0.40 to 0.56 of a trade note on application losses (reference coating P4 to P7)
 		FilmRule:                  Mean,
 		FilmCovRatio:              0.2, // common practice
 	}

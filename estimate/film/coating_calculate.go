@@ -105,5 +105,5 @@ func (c Coating) warnings(r Result) []string {
 
 const (
 	leastISOFilm       = 40  // µm nominal, all coats. Source: scope of ISO 19840 (reference coating P3)
-	leastPublishedFill = 0.4 // Source: reference coating P4 to P7 and the key disagreement below them
+	leastPublishedFill = 0.4 // Source: trade note on application losses (reference coating P4 to P7)
 )
