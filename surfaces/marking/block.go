@@ -85,7 +85,11 @@ func letterBlocks(places []place, height float64, dress func(of rune, outline pl
 	return blocks
 }
 
-// meeting groups letters whose boxes come within a hundredth of the height.
+// near is the distance under which letters are taken together, as a part of
+// their height.
+const near = 0.01
+
+// meeting groups letters whose boxes come near each other.
 func meeting(places []place) [][]int {
 	boxes := make([]planar.Box, len(places))
 	own := map[rune]planar.Box{}
@@ -112,7 +116,6 @@ func meeting(places []place) [][]int {
 		}
 		return i
 	}
-	const near = 0.01
 	var open []int
 	for _, i := range order {
 		kept := open[:0]

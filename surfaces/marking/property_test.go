@@ -14,10 +14,18 @@ import (
 	"filmbuild/surfaces/quantity"
 )
 
-// anyFigure draws a figure of any kind with numbers of its own.
-func anyFigure(t *rapid.T) Figure {
-	all := Kinds()
-	f, _ := New(all[rapid.IntRange(0, len(all)-1).Draw(t, "kind")].Name)
+// eachKind tries a property on drawn figures of every kind in turn.
+func eachKind(t *testing.T, property func(t *rapid.T, f Figure)) {
+	for _, k := range Kinds() {
+		t.Run(k.Name, func(t *testing.T) {
+			rapid.Check(t, func(t *rapid.T) { property(t, anyFigure(t, k.Name)) })
+		})
+	}
+}
+
+// anyFigure draws a figure of a kind with numbers of its own.
+func anyFigure(t *rapid.T, kind string) Figure {
+	f, _ := New(kind)
 	unit := rapid.Float64Range(0, 1)
 	next := func() float64 { return unit.Draw(t, "unit") }
 	fill(f, next)
@@ -31,6 +39,56 @@ func anyFigure(t *rapid.T) Figure {
 // numbers from 0 to 1.
 func fill(f Figure, next func() float64) {
 	fillStruct(reflect.ValueOf(f).Elem(), next)
+	tidy(f, next)
+}
+
+// tidy leaves the fields that go together.
+func tidy(f Figure, next func() float64) {
+	switch f := f.(type) {
+	case *Roundel:
+		if f.Colours = f.Colours[:min(len(f.Colours), 4)]; next() < 0.5 {
+			f.RatioSet, f.Rings = []string{"2-5", "1-2-3", "1-3-5-7"}[min(2, max(0, int(3*next())))], nil
+			for set, _, _ := ratioSetNamed(f.RatioSet); len(f.Colours) != len(set.ratios); {
+				f.Colours = append(f.Colours[:min(len(f.Colours), len(set.ratios)-1)], oneColour(next()))
+			}
+			return
+		}
+		f.Colours = nil
+	case *Stripe:
+		straight := *newStripe()
+		straight.LengthM, straight.WidthM, straight.Colour, straight.Shared = f.LengthM, f.WidthM, f.Colour, f.Shared
+		switch x := next(); {
+		case x < 0.3:
+			straight.EndWidthM = f.EndWidthM
+		case x < 0.6:
+			straight.StartShape, straight.EndShape = f.StartShape, f.EndShape
+		case x < 0.8 && f.AngleDeg != nil:
+			straight.LengthM, straight.RadiusM, straight.AngleDeg = 0, f.RadiusM, f.AngleDeg
+		default:
+			straight.LengthM, straight.RoundDiameterM = 0, f.RoundDiameterM
+		}
+		*f = straight
+	case *Flag:
+		if f.Design != "cross" {
+			f.Arms, f.CrossXM, f.FieldColour = nil, nil, ""
+		}
+		if f.Design != "stripes" {
+			f.Bands = nil
+		}
+		if f.Design != "cross" && f.Design != "stripes" {
+			f.FlyM = nil
+		}
+		for i := range f.Arms {
+			f.Arms[i].WidthM = f.HoistM / float64(i+2)
+		}
+	case *StencilText:
+		f.BridgeWidthM = f.HeightM * (0.001 + 0.05*next())
+		f.Repeat = min(f.Repeat, 5)
+	case *Cross:
+		if f.FlankWidthM == 0 {
+			f.FlankColour = ""
+		}
+	}
 }
 
 // oneColour picks a colour; next may be no number when fuzzing.
@@ -147,8 +205,7 @@ func numberFor(field reflect.StructField, x float64) float64 {
 // ID-1 and ID-2 (identities): the colours fill the outline, and the perimeters
 // of the colours are the outline and twice the inner edges.
 func TestFigureIdentities(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		f := anyFigure(t)
+	eachKind(t, func(t *rapid.T, f Figure) {
 		m, err := Measure(f)
 		require.NoError(t, err)
 		sum, perimeters, outline := 0.0, 0.0, 0.0
@@ -180,7 +237,11 @@ func TestFigureIdentities(t *testing.T) {
 		one, err := planar.Arrange(plain)
 		require.NoError(t, err)
 		assert.InEpsilon(t, m.AreaM2, one.Areas()[0].Area, 1e-9, "ID-1")
-		assert.InEpsilon(t, m.OutlineM, one.Lengths()[0].Length, 1e-9)
+		laid := one.Lengths()[0].Length
+		if band, ok := f.(*Stripe); ok && band.RoundDiameterM != nil {
+			laid -= 2 * band.WidthM // the seam, where the ends meet
+		}
+		assert.InDelta(t, m.OutlineM, laid, 1e-9*one.Lengths()[0].Length)
 	})
 }
 
@@ -209,8 +270,7 @@ func TestStarAndBarScaledAndTurned(t *testing.T) {
 // tolerance of planar may vanish when moved, hence 1e-9 there: areas go with the square of the scale and lengths
 // with the scale; turning, mirroring and shifting far away change neither.
 func TestFiguresKeepTheirMeasuresWhenPlaced(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		f := anyFigure(t)
+	eachKind(t, func(t *rapid.T, f Figure) {
 		here, err := planar.Arrange(f.Layers())
 		require.NoError(t, err)
 		k := rapid.Float64Range(0.1, 10).Draw(t, "scale")
@@ -218,7 +278,10 @@ func TestFiguresKeepTheirMeasuresWhenPlaced(t *testing.T) {
 		far := near
 		size := math.Hypot(here.Box().Width(), here.Box().Height())
 		far.Shift = planar.Point{X: 1e3 * k * size, Y: -1e3 * k * size}
-		const within = 1e-9
+		within := 1e-9
+		if f.Kind() == "outline" {
+			within = 2e-10 * 30 // the tolerance of planar, along the edges of a random path: some 30 sizes
+		}
 		for _, placement := range []planar.Placement{{Scale: k}, near, far} {
 			there, err := planar.Arrange(placement.Layers(f.Layers()))
 			require.NoError(t, err)
@@ -233,7 +296,13 @@ func TestFiguresKeepTheirMeasuresWhenPlaced(t *testing.T) {
 			require.Len(t, there.Lengths(), len(here.Lengths()))
 			for i, l := range here.Lengths() {
 				assert.Equal(t, l.Between, there.Lengths()[i].Between)
-				assert.InDelta(t, l.Length, there.Lengths()[i].Length/k, within*size*10, l.Between)
+				near := within * size * 10
+				if f.Kind() == "outline" {
+					// Lines that touch in the third order, or a cusp, are one for the cube
+					// root of the tolerance of planar.
+					near = 10 * math.Cbrt(2e-10) * size
+				}
+				assert.InDelta(t, l.Length, there.Lengths()[i].Length/k, near, l.Between)
 			}
 		}
 	})

@@ -40,6 +40,9 @@ func (f *RudderStripes) Check(report func(pointer, code, detail string)) {
 	if inRange(f, report) && f.TipChordM != nil && *f.TipChordM > f.ChordM {
 		report("/tip_chord_m", "inconsistent", fmt.Sprintf("tip_chord_m is %s; it must be at most chord_m, %s", metres(*f.TipChordM), metres(f.ChordM)))
 	}
+	if f.BandRatio > 0 && f.BandRatio < 1e-3 {
+		report("/band_ratio", "inconsistent", fmt.Sprintf("band_ratio is %g, a band that no brush follows; give 0 for none", f.BandRatio))
+	}
 	checkColour("/first_colour", f.FirstColour, report)
 	checkColour("/second_colour", f.SecondColour, report)
 	checkColour("/band_colour", f.BandColour, report)

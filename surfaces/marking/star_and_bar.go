@@ -27,7 +27,7 @@ type StarAndBar struct {
 	Red          bool     `json:"red" doc:"the red stripes, in use since 1947; true unless given"`
 	Blue         bool     `json:"blue" doc:"the blue circle and border; true unless given"`
 	Border       *bool    `json:"border" doc:"the border; as blue unless given"`
-	BorderWidthM *float64 `json:"border_width_m" limit:"(0,100]" doc:"width of the border, less than R; R/8, as the rule says, unless given"`
+	BorderWidthM *float64 `json:"border_width_m" limit:"[0.0001,100]" doc:"width of the border, less than R; R/8, as the rule says, unless given"`
 	Shared
 }
 

@@ -118,7 +118,7 @@ func (f *StencilText) bridges(outline planar.Region) (cut planar.Region, narrow 
 // down along a line that crosses the strokes at the heights: past the next
 // stroke, half way through what is free beyond it.
 func beside(heights []float64, box planar.Box) (up, down float64, inside bool) {
-	const beyond = 0.02 // of the height of a letter, where nothing follows
+	const beyond = near / 2 // where nothing follows; letters nearer than this were put together
 	for i := 1; i+2 < len(heights); i += 2 {
 		if middle := (heights[i] + heights[i+1]) / 2; middle < box.Min.Y || middle > box.Max.Y {
 			continue
