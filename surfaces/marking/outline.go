@@ -3,6 +3,7 @@ package marking
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"filmbuild/surfaces/planar"
 	"filmbuild/surfaces/quantity"
@@ -16,7 +17,7 @@ type Outline struct {
 	UnitMM    float64  `json:"unit_mm" unit:"mm" limit:"[0.000001,100000]" doc:"length of one unit of the path; 1 unless given"`
 	WidthM    *float64 `json:"width_m" limit:"[0.001,1000]" doc:"width of the figure's box, to which the path is scaled in place of unit_mm"`
 	FillRule  string   `json:"fill_rule" doc:"nonzero (taken unless given) or evenodd"`
-	Crossings string   `json:"crossings" doc:"lines that cross or touch: refuse (taken unless given) or resolve by the fill rule"`
+	Crossings string   `json:"crossings" doc:"lines that cross or touch: refuse (taken unless given) or resolve by the fill rule, for at most 150 edges"`
 	Colour    string   `json:"colour" doc:"lower-case words"`
 	Shared
 }
@@ -25,8 +26,12 @@ func newOutline() *Outline {
 	return &Outline{UnitMM: 1, FillRule: "nonzero", Crossings: "refuse", Shared: usualShared()}
 }
 
-// mostPath is the longest path in bytes.
-const mostPath = 100_000
+// mostPath is the longest path in bytes, mostResolved the most edges that may
+// cross each other: all of them may cross all.
+const (
+	mostPath     = 100_000
+	mostResolved = 150
+)
 
 // Kind implements Figure.
 func (*Outline) Kind() string { return "outline" }
@@ -48,6 +53,10 @@ func (f *Outline) Check(report func(pointer, code, detail string)) {
 	region, err := ReadPath(f.Path)
 	if err != nil {
 		report("/path", "wrong_type", "the path cannot be read "+err.Error())
+		return
+	}
+	if n := len(slices.Concat(region...)); f.Crossings == "resolve" && n > mostResolved {
+		report("/path", "too_many", fmt.Sprintf("the path has %d edges and crossings are to be resolved; at most %d then: draw it without crossings, or in parts", n, mostResolved))
 		return
 	}
 	if f.Crossings == "refuse" {
@@ -114,17 +123,18 @@ func (f *Outline) Layers() []planar.Layer {
 		return nil
 	}
 	drawn := planar.Layer{Colour: f.Colour, Outline: region}
-	box := region.Box()
-	if a, err := planar.Arrange([]planar.Layer{drawn}); err == nil {
-		box = a.Box()
+	box := planar.Box{}
+	if f.WidthM != nil { // lines that enclose nothing do not count
+		if a, err := planar.Arrange([]planar.Layer{drawn}); err == nil {
+			box = a.Box()
+		}
 	}
 	return planar.Placement{Scale: f.scale(box)}.Layers([]planar.Layer{drawn})
 }
 
 func (f *Outline) dimensions() []quantity.Working {
-	region, err := ReadPath(f.Path)
-	if err != nil {
-		return nil
+	if f.WidthM != nil {
+		return []quantity.Working{length("width_m", *f.WidthM, "as given; the path is scaled to it", map[string]float64{"w": *f.WidthM}, "given")}
 	}
-	return []quantity.Working{length("unit_m", f.scale(region.Box()), "as given, or width over that of the path", map[string]float64{"subpaths": float64(len(region))}, "given")}
+	return []quantity.Working{length("unit_m", f.UnitMM/1000, "as given", map[string]float64{"u": f.UnitMM / 1000}, "given")}
 }

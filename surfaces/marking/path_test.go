@@ -130,6 +130,7 @@ func TestOutlinesAreChecked(t *testing.T) {
 		"point":             {"M5 5z", "nonzero", "refuse", map[string]string{"/path": "inconsistent"}},
 		"too small":         {"M0 0h.5v.5z", "nonzero", "refuse", map[string]string{"/path": "out_of_range"}},
 		"unknown rule":      {"M0 0H100V100Z", "half", "maybe", map[string]string{"/fill_rule": "unknown_kind", "/crossings": "unknown_kind"}},
+		"too many to cross": {"M0 0" + strings.Repeat("h1v1", 80), "nonzero", "resolve", map[string]string{"/path": "too_many"}},
 		"too long":          {"M0 0" + strings.Repeat(" ", 100_000), "nonzero", "refuse", map[string]string{"/path": "too_many"}},
 		"rounded rectangle": {"M10 0H90A10 10 0 0 1 100 10V40A10 10 0 0 1 90 50H10A10 10 0 0 1 0 40V10A10 10 0 0 1 10 0Z", "nonzero", "refuse", map[string]string{}},
 	} {

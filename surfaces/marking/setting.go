@@ -72,7 +72,27 @@ func (f *Setting) check(report reporter) (clean bool) {
 	if !drawn && len(missing) == 0 {
 		tell("/text", "required", "text is empty; give the letters to be painted")
 	}
+	if clean && strings.Contains(f.Text, "\n") {
+		f.checkLines(tell)
+	}
 	return clean
+}
+
+// mostEntangled is how many letters of several lines may run into each other,
+// which keeps the work bounded.
+const mostEntangled = 300
+
+func (f *Setting) checkLines(report reporter) {
+	if f.LinePitchRatio != nil && !(*f.LinePitchRatio >= 0.5) {
+		return // out of range, reported already
+	}
+	places, _ := f.set()
+	for _, group := range meeting(places) {
+		if len(group) > mostEntangled && places[group[0]].at.Y != places[group[len(group)-1]].at.Y {
+			report("/line_pitch_ratio", "overlap", fmt.Sprintf("%d letters of neighbouring lines run into each other at a pitch of %g; take at least %g, or fewer lines", len(group), f.linePitch(), 1.9))
+			return
+		}
+	}
 }
 
 func (f *Setting) alphabetHint() string {

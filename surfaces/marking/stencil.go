@@ -28,6 +28,9 @@ func newStencilText() *StencilText {
 	return &StencilText{Setting: usualSetting(), Bridges: 2, Repeat: 1, Shared: usualShared()}
 }
 
+// mostCopies keeps the work bounded.
+const mostCopies = 50_000
+
 // Kind implements Figure.
 func (*StencilText) Kind() string { return "stencil" }
 
@@ -35,8 +38,15 @@ func (*StencilText) Kind() string { return "stencil" }
 // named.
 func (f *StencilText) Check(report func(pointer, code, detail string)) {
 	clean := inRange(f, report)
+	if f.Repeat > 1 && f.Sizes == "projected" {
+		report("/repeat", "not_applicable", "repeat is given and sizes is projected; seen from the side each of them looks another way, so give one at a time")
+	}
 	if f.Setting.check(report) && clean {
 		places, _ := f.set()
+		if n := len(places) * f.Repeat; n > mostCopies {
+			report("/repeat", "too_many", fmt.Sprintf("the stencils would have %d letters in all; at most %d: use count for more", n, mostCopies))
+			return
+		}
 		told := map[rune]bool{}
 		for _, p := range places {
 			if told[p.of] {

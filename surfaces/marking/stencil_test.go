@@ -66,7 +66,12 @@ func TestStencilsAreChecked(t *testing.T) {
 		"bold block":    {func(f *StencilText) { f.Bold = true }, map[string]string{"/bold": "not_applicable"}},
 		"small block":   {func(f *StencilText) { f.Text = "No" }, map[string]string{"/text": "unknown_reference"}},
 		"small sans":    {func(f *StencilText) { f.Text, f.Font = "No", "sans" }, map[string]string{}},
-		"no such sans":  {func(f *StencilText) { f.Text, f.Font = "中", "sans" }, map[string]string{"/text": "unknown_reference"}},
+		"lines in lines": {func(f *StencilText) {
+			f.Text, f.Font, f.BridgeWidthM, f.LinePitchRatio = strings.Repeat("jg\n", 400), "sans", 0.001, pointer(0.8)
+		}, map[string]string{"/line_pitch_ratio": "overlap"}},
+		"too many":           {func(f *StencilText) { f.Text, f.Repeat = strings.Repeat("L", 200), 1000 }, map[string]string{"/repeat": "too_many"}},
+		"repeated on a skin": {func(f *StencilText) { f.Repeat, f.Sizes, f.SkinRadiusM = 2, "projected", pointer(9) }, map[string]string{"/repeat": "not_applicable"}},
+		"no such sans":       {func(f *StencilText) { f.Text, f.Font = "中", "sans" }, map[string]string{"/text": "unknown_reference"}},
 	} {
 		assert.Equal(t, c.want, faultsOf(stencilled(c.change)), name)
 	}

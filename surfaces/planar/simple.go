@@ -29,6 +29,9 @@ func (o Outline) Simple() error {
 	var first *CrossingError
 	eachMeeting(edges, func(i, j int) {
 		e, f := &edges[i], &edges[j]
+		if first != nil && e.corner > first.First {
+			return
+		}
 		at, found := e.meetsBeyondCorner(f, j == i+1, i == 0 && j == len(edges)-1)
 		if found && (first == nil || e.corner < first.First || (e.corner == first.First && f.corner < first.Second)) {
 			first = &CrossingError{At: in.back(at), First: e.corner, Second: f.corner}

@@ -18,7 +18,7 @@ func newWinder(edges []edge, layers int) *winder {
 	for i := range edges {
 		low, high = min(low, edges[i].box.Min.Y), max(high, edges[i].box.Max.Y)
 	}
-	count := min(1+len(edges)/8, 256)
+	count := min(1+len(edges)/8, 4096)
 	w := &winder{
 		edges: edges, bottom: low, height: (high - low) / float64(count),
 		strips: make([][]int, count), left: make([]int, layers), right: make([]int, layers),
