@@ -227,7 +227,7 @@ func (t *table) steps() {
 		return
 	}
 	t.section("STEPS: what each takes (litres leave the tins; media are bought)")
-	g := grid{columns: []column{{"step", false}, {t.unit("m2"), true}, {"paint " + t.unit("l"), true}, {"media " + t.unit("kg"), true},
+	g := grid{columns: []column{{"step", false}, {t.unit("m2"), true}, {"liquid " + t.unit("l"), true}, {"media " + t.unit("kg"), true},
 		{"tape " + t.unit("m"), true}, {"hours", true}, {"waste " + t.unit("kg"), true}, {"film " + t.unit("kg"), true}}}
 	for i := range t.e.Steps {
 		s := &t.e.Steps[i]
