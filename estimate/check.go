@@ -21,6 +21,7 @@ const (
 	MostOpenings   = 200 // of one component, and as many joins, gaps and laps
 	MostSteps      = 500
 	MostListed     = 2000    // regions, markings, items, products, test patches
+	MostEffort     = 20_000  // work on regions that are bays, bands or strips, in ms on one core
 	MostChosen     = 200_000 // faces that regions, markings and steps choose, each time counted
 )
 
@@ -38,6 +39,7 @@ type checker struct {
 	ids       map[string]string // id of a component or region -> where it stands
 	surfaces  []surface
 	picked    int                   // faces chosen so far, for MostChosen
+	effort    int                   // spent on parts
 	parts     map[[2]int]regionPart // region and surface -> what the region is of it
 	currency  money.Currency
 

@@ -55,7 +55,12 @@ func (c *checker) partOf(index, surface int) (surfaces.Measurement, bool) {
 	if r.Strip != nil {
 		part.Along, part.WidthM = r.Strip.Along, r.Strip.WidthM
 	}
-	one, err := surfaces.MeasurePart(c.surfaces[surface].component.Shape, part)
+	shape := c.surfaces[surface].component.Shape
+	if c.effort += part.Effort(shape); c.effort > MostEffort {
+		c.faults.Addf("/regions/"+strconv.Itoa(index), "too_many", "the bays, bands and strips of this job are too much work in all; use fewer stations or corners, or split the job")
+		return surfaces.Measurement{}, false
+	}
+	one, err := surfaces.MeasurePart(shape, part)
 	var faults surfaces.Faults
 	if errors.As(err, &faults) {
 		for _, f := range faults {

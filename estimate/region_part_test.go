@@ -1,8 +1,10 @@
 package estimate_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 )
@@ -103,4 +105,19 @@ func TestFaultyRegionsOfAShape(t *testing.T) {
 	job := painted(closed, []string{"it/end_2"}, doc{"to_m": 1})
 	delete(job, "steps")
 	assert.Equal(t, map[string]string{"/regions/0/of": "outside"}, faultsOf(t, job), "no part of that face")
+}
+
+// A job cannot hold the engine up with strips that take long.
+func TestTheWorkOnPartsIsBounded(t *testing.T) {
+	var stations, regions []doc
+	for i := range 101 {
+		stations = append(stations, doc{"x_m": i, "width_m": 1, "height_m": 1 + float64(i%2)})
+	}
+	for i := range 200 {
+		regions = append(regions, doc{"id": fmt.Sprint("r", i), "of": []string{"hull"}, "strip": doc{"along": "top", "width_m": 0.1 + 0.001*float64(i)}, "from_m": 0, "to_m": 1})
+	}
+	start := time.Now()
+	found := faultsOf(t, doc{"components": []doc{{"id": "hull", "shape": doc{"kind": "body", "stations": stations}}}, "regions": regions})
+	assert.Equal(t, "too_many", found["/regions/10"])
+	assert.Less(t, time.Since(start), time.Minute)
 }

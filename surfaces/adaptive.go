@@ -13,19 +13,26 @@ import "math"
 //
 // Source: identity.
 func adaptive(f func(float64) float64, a, b float64) (value, bound float64) {
+	return settled(f, a, b, 1e-12, 4000)
+}
+
+// roughly is adaptive for a function that takes long and whose own digits end
+// at about 1e-9: it settles for 1e-8.
+func roughly(f func(float64) float64, a, b float64) (value, bound float64) {
+	return settled(f, a, b, 1e-8, 60)
+}
+
+// settled halves until the error is a given share of the first estimate, or
+// has done so as often as it may; the bound then says how far it got.
+func settled(f func(float64) float64, a, b, share float64, most int) (value, bound float64) {
 	if !(b > a) {
 		return 0, 0
 	}
 	g := func(s float64) float64 { return f(a+(b-a)*s*s*(3-2*s)) * 6 * s * (1 - s) * (b - a) }
-	h := halver{g: g, left: mostHalvings}
 	first := integrate(g, 0, 1)
-	h.tolerance = 1e-12 * math.Abs(first)
+	h := halver{g: g, tolerance: share * math.Abs(first), left: most}
 	return h.halve(0, 1, first)
 }
-
-// mostHalvings bounds the work on a function that rounding keeps from settling;
-// the bound of the error then says how far it got.
-const mostHalvings = 4000
 
 type halver struct {
 	g         func(float64) float64

@@ -34,6 +34,7 @@ const girthPieces = 16
 type girthSkin struct {
 	first, second panelBay
 	nodes         [girthPieces][]girthNode // of each piece
+	reached       map[float64]float64      // share of the bay to k, for one width
 }
 
 // girthNode is a pair of matching points of both sections with their elements
@@ -42,7 +43,7 @@ type girthNode struct{ p0, p1, d0, d1 inPlane }
 
 func newGirthSkin(s0, s1 Station, along string) *girthSkin {
 	q := quarters(s0, s1)
-	g := &girthSkin{first: q[1], second: q[0]}
+	g := &girthSkin{first: q[1], second: q[0], reached: map[float64]float64{}}
 	if along == "bottom" {
 		g.first, g.second = q[0], q[1]
 	}
@@ -97,8 +98,18 @@ func (g *girthSkin) girth(k, t float64) float64 {
 	return g.upTo(k, func(n girthNode) float64 { return between(n.d0, n.d1, t).length() })
 }
 
-// reach is the k up to which a strip goes at a share of the bay.
+// reach is the k up to which a strip goes at a share of the bay. The area and
+// the line of a strip ask for the same ones.
 func (g *girthSkin) reach(width, t float64) float64 {
+	k, known := g.reached[t]
+	if !known {
+		k = g.find(width, t)
+		g.reached[t] = k
+	}
+	return k
+}
+
+func (g *girthSkin) find(width, t float64) float64 {
 	left := width
 	for i, piece := range g.nodes {
 		girth := 0.0
@@ -146,9 +157,12 @@ func (g *girthSkin) lineElement(width, t float64) float64 {
 	return math.Sqrt(v.dot(v))
 }
 
+// mostStripBays bounds the work on a strip round the sections.
+const mostStripBays = 100
+
 // ridgeStrip measures a strip along the crown or the keel, on both sides of it.
 func (s *Body) ridgeStrip(m *Measurement, along string, width float64, w Window) (bound float64, err error) {
-	half := 0.0
+	half, bays := 0.0, 0
 	first, last := s.Stations[0], s.Stations[len(s.Stations)-1]
 	for i := 1; i < len(s.Stations); i++ {
 		s0, s1 := s.Stations[i-1], s.Stations[i]
@@ -161,10 +175,13 @@ func (s *Body) ridgeStrip(m *Measurement, along string, width float64, w Window)
 		if to <= from {
 			continue
 		}
+		if bays++; bays > mostStripBays {
+			return bound, fmt.Errorf("the strip runs through more than %d stations; give it in parts by from_m and to_m", mostStripBays)
+		}
 		g := newGirthSkin(s0, s1, along)
-		area, off := adaptive(func(t float64) float64 { return g.areaTo(g.reach(width, t), t) }, from, to)
+		area, off := settled(func(t float64) float64 { return g.areaTo(g.reach(width, t), t) }, from, to, 1e-10, 60)
 		half, bound = half+area, bound+2*off
-		line, _ := adaptive(func(t float64) float64 { return g.lineElement(width, t) }, from, to)
+		line, _ := roughly(func(t float64) float64 { return g.lineElement(width, t) }, from, to)
 		m.bothSides(Cut, line)
 		m.edge("left", "right", g.first.ridgeLine(from, to, math.Inf(-1), math.Inf(1)))
 		whole, _ := adaptive(func(t float64) float64 {

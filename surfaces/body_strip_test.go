@@ -80,3 +80,27 @@ func TestStripAtTheEndOfACone(t *testing.T) {
 	whole := math.Pi / 4 / (math.Pi / 2 * 1) * 1 // x at which π·x/2 = π/4
 	assert.InDelta(t, full*whole*whole/16+2*(math.Pi/4)*slant*(1-whole/4), top.AreaM2(), 1e-8)
 }
+
+func TestStripsThatABodyCannotHave(t *testing.T) {
+	step := tubeOf(2, 1, 1, 0, 2, 2, 4)
+	for i := range step.Stations[:2] {
+		step.Stations[i].WidthM = 0.6
+		step.Stations[i].HeightM = 0.6
+	}
+	for p, want := range map[*Part]string{
+		{Along: "top", WidthM: 0.1}:  "step at 2 m; give the strip from one step to the next",
+		{Along: "nose", WidthM: 2.1}: "reaches the step at",
+		{Along: "tail", WidthM: 2.1}: "reaches the step at",
+	} {
+		_, err := MeasurePart(step, *p)
+		assert.ErrorContains(t, err, want)
+	}
+	assert.InDelta(t, 2*0.1*2, part(t, step, Part{Along: "top", WidthM: 0.1, FromM: pointer(2.0)}).AreaM2(), 1e-9)
+	assert.InDelta(t, 1.9*math.Pi, part(t, step, strip("tail", 1.9)).AreaM2(), 1e-9)
+	long := newBody()
+	for i := range 150 {
+		long.Stations = append(long.Stations, Station{XM: float64(i), WidthM: 1, HeightM: 1})
+	}
+	_, err := MeasurePart(long, strip("top", 0.1))
+	assert.ErrorContains(t, err, "more than 100 stations")
+}

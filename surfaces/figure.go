@@ -48,16 +48,15 @@ func extent(figure planar.Region) (area, border float64) {
 
 // touching is what two figures, one laid over the other, have in common.
 type touching struct {
-	over  bool // the upper one reaches beyond the lower one
-	meets bool // they overlap or their borders touch
+	over   bool           // the upper one reaches beyond the lower one
+	meets  bool           // they overlap or their borders touch
+	beyond []planar.Point // ends of the pieces that make it so
 }
 
 // compare lays the upper figure over the lower one. Where two borders touch or
 // cross, the arrangement has a point that is an end of pieces of both.
-func compare(lower, upper planar.Outline) (touching, error) {
-	seen, err := layout(
-		planar.Layer{Colour: sheet, Outline: planar.Region{lower}},
-		planar.Layer{Colour: cutout, Outline: planar.Region{upper}})
+func compare(lower, upper planar.Region) (touching, error) {
+	seen, err := layout(planar.Layer{Colour: sheet, Outline: lower}, planar.Layer{Colour: cutout, Outline: upper})
 	if err != nil {
 		return touching{}, err
 	}
@@ -68,21 +67,25 @@ func compare(lower, upper planar.Outline) (touching, error) {
 		lower := p.Left == sheet || p.Right == sheet
 		ground := p.Left == planar.Base || p.Right == planar.Base
 		hidden = hidden && !lower
-		if lower && ground {
+		switch {
+		case !lower:
+			t.beyond = append(t.beyond, p.From, p.To)
+		case ground:
 			rim[p.From], rim[p.To] = true, true
+		default:
+			t.meets = true
 		}
-		t.meets = t.meets || lower && !ground
-		t.over = t.over || !lower
 	}
 	for _, p := range pieces {
-		if p.Left != cutout && p.Right != cutout {
+		if (p.Left != cutout && p.Right != cutout) || !rim[p.From] && !rim[p.To] {
 			continue
 		}
-		if rim[p.From] || rim[p.To] {
-			t.meets = true
-			t.over = t.over || p.Left == sheet || p.Right == sheet // touches the rim from inside
+		t.meets = true
+		if p.Left == sheet || p.Right == sheet { // touches the rim from inside
+			t.beyond = append(t.beyond, p.From, p.To)
 		}
 	}
 	t.meets = t.meets || hidden
+	t.over = len(t.beyond) > 0
 	return t, nil
 }

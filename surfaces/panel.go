@@ -2,6 +2,7 @@ package surfaces
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -66,10 +67,21 @@ func (s *Panel) checkForm(report reporter) bool {
 // checkHoles reports holes that reach the outline, and holes that together cut
 // a piece out.
 func (s *Panel) checkHoles(report reporter) {
-	panel, holes := s.figure(), s.cutouts()
+	panel, holes := planar.Region{s.figure()}, s.cutouts()
+	if len(holes) == 0 {
+		return
+	}
+	all, err := compare(panel, holes)
+	if err != nil {
+		report("/holes", "out_of_range", err.Error())
+		return
+	}
 	for i, h := range holes {
-		t, err := compare(panel, h)
-		if err != nil || t.over {
+		box := boxAbout(h)
+		if !slices.ContainsFunc(all.beyond, func(p planar.Point) bool { return holds(box, p) }) {
+			continue
+		}
+		if t, err := compare(panel, planar.Region{h}); err != nil || t.over {
 			report("/holes/"+strconv.Itoa(i), "outside", fmt.Sprintf(
 				"hole %d reaches the panel's outline or lies beyond it; move it, or cut it into the outline", i))
 		}
@@ -107,10 +119,15 @@ func chosen(figures []planar.Outline, numbers []int) planar.Region {
 	return some
 }
 
+// holeNames lists holes by number, the first of them where there are many.
 func holeNames(numbers []int) string {
-	names := make([]string, len(numbers))
-	for k, i := range numbers {
-		names[k] = "hole " + strconv.Itoa(i)
+	const most = 8
+	var names []string
+	for _, i := range numbers[:min(len(numbers), most)] {
+		names = append(names, "hole "+strconv.Itoa(i))
+	}
+	if more := len(numbers) - most; more > 0 {
+		return strings.Join(names, ", ") + fmt.Sprintf(" and %d more", more)
 	}
 	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
 }

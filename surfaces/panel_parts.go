@@ -1,6 +1,7 @@
 package surfaces
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -125,30 +126,39 @@ func (s *Panel) Lines() []StripLine {
 func (s *Panel) Strip(along string, width float64, _ Window) (Measurement, error) {
 	what := fmt.Sprintf("strip %s wide along the %s", metres(width), along)
 	low, high := bounds(s.figure())
-	reach := min(width, high.X-low.X+high.Y-low.Y) // across the whole panel
+	reach := min(width, high.X-low.X+high.Y-low.Y)                        // across the whole panel
+	if along == "outline" && 2*width >= min(high.X-low.X, high.Y-low.Y) { // no point is farther from the outline
+		return s.inside(planar.Region{planar.Rectangle(low, high)}, what, map[string]float64{"width": width}), nil
+	}
 	lines := []planar.Outline{s.figure()}
 	if along == "holes" {
 		lines = s.cutouts()
 	}
 	var band planar.Region
 	for _, o := range lines {
-		band = append(band, bandAlong(o, reach)...)
+		band = append(band, bandAlong(o, reach, along == "outline")...)
+	}
+	if tangled(band) {
+		return Measurement{}, errTangled
 	}
 	return s.inside(band, what, map[string]float64{"width": width}), nil
 }
 
-// bandAlong covers all points within a width of a line, on both sides: a
-// rectangle along each straight side, part of a ring along each arc, and a disc
-// about each corner.
-func bandAlong(o planar.Outline, width float64) planar.Region {
+// bandAlong covers all points within a width of a counter-clockwise line, on
+// the inner or the outer side of it: a rectangle along each straight side, part
+// of a ring along each arc, and a disc about each corner that juts out to that
+// side, beyond which no side is nearer.
+func bandAlong(o planar.Outline, width float64, inner bool) planar.Region {
 	var band planar.Region
 	for i, c := range o {
 		next := o[(i+1)%len(o)].At
 		chord := planar.Point{X: next.X - c.At.X, Y: next.Y - c.At.Y}
 		length := math.Hypot(chord.X, chord.Y)
-		band = append(band, planar.Circle(c.At, width))
 		if length == 0 {
 			continue
+		}
+		if jutsOut(o, i, inner) {
+			band = append(band, planar.Circle(c.At, width))
 		}
 		if c.Sweep == 0 {
 			across := planar.Point{X: -chord.Y / length * width, Y: chord.X / length * width}
@@ -160,6 +170,52 @@ func bandAlong(o planar.Outline, width float64) planar.Region {
 		band = append(band, ringAlong(c.At, next, c.Sweep, width))
 	}
 	return band
+}
+
+// jutsOut says whether a corner points to the inner or the outer side; a smooth
+// one does neither.
+func jutsOut(o planar.Outline, i int, inner bool) bool {
+	before := i
+	for range o {
+		if before = (before + len(o) - 1) % len(o); o[before].At != o[i].At {
+			break
+		}
+	}
+	in := direction(o[before].At, o[i].At) + o[before].Sweep/2
+	out := direction(o[i].At, o[(i+1)%len(o)].At) - o[i].Sweep/2
+	turn := math.Remainder(out-in, 2*math.Pi) // above 0 to the left, where the inside is
+	if inner {
+		return turn < -1e-12
+	}
+	return turn > 1e-12
+}
+
+// direction is that of the way from one point to another.
+func direction(p, q planar.Point) float64 { return math.Atan2(q.Y-p.Y, q.X-p.X) }
+
+// mostMeetings bounds the work on a strip: how many pairs of its pieces may
+// overlap. A smooth outline of the most corners meets no more than 20 times as
+// many in a strip as wide as its corners are apart.
+const mostMeetings = 15_000
+
+// errTangled is returned for a strip whose pieces overlap too often.
+var errTangled = errors.New("the strip is so wide that it overlaps itself at too many corners; give a narrower one, or an outline of fewer corners")
+
+// tangled says whether a band is too much work.
+func tangled(band planar.Region) bool {
+	boxes := make([]planar.Box, len(band))
+	for i, o := range band {
+		boxes[i] = boxAbout(o)
+	}
+	meetings := 0
+	for i := range boxes {
+		for j := range i {
+			if overlap(boxes[i], boxes[j]) {
+				meetings++
+			}
+		}
+	}
+	return meetings > mostMeetings
 }
 
 // ringAlong covers the points within a width of an arc on the rays through it

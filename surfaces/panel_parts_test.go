@@ -79,6 +79,8 @@ func TestStripOnTheLargestOutline(t *testing.T) {
 		r, angle := 3+0.2*math.Cos(9*2*math.Pi*float64(i)/maxCorners), 2*math.Pi*float64(i)/maxCorners
 		p.Outline = append(p.Outline, [2]float64{r * math.Cos(angle), r * math.Sin(angle)})
 	}
+	_, err := MeasurePart(p, strip("outline", 2))
+	assert.ErrorContains(t, err, "overlaps itself at too many corners")
 	start := time.Now()
 	m := part(t, p, strip("outline", 0.1))
 	assert.InEpsilon(t, 0.1*must(t, p).EdgeM(), m.AreaM2(), 0.02)

@@ -270,3 +270,26 @@ func (w Window) String() string {
 	}
 	return text
 }
+
+// Effort is about how long a part takes to measure, in ms on one core, so that
+// whoever measures many can bound them.
+func (p Part) Effort(s Shape) int {
+	switch s := s.(type) {
+	case *Body:
+		if p.Along == "top" || p.Along == "bottom" {
+			return 20 * min(len(s.Stations), mostStripBays)
+		}
+		return 1 + 5*len(s.Stations)
+	case *Panel:
+		corners := len(s.Outline)
+		for _, h := range s.Holes {
+			corners += 4 + len(h.Outline)
+		}
+		return 1 + corners/2
+	case *Wing:
+		if p.Along != "" {
+			return 50
+		}
+	}
+	return 2
+}

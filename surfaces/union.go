@@ -21,7 +21,7 @@ func together(figures []planar.Outline) ([][]int, error) {
 			if group[i] == group[j] || !overlap(boxes[i], boxes[j]) {
 				continue
 			}
-			t, err := compare(figures[j], figures[i])
+			t, err := compare(planar.Region{figures[j]}, planar.Region{figures[i]})
 			if err != nil {
 				return nil, err
 			}
@@ -62,6 +62,11 @@ func boxAbout(o planar.Outline) planar.Box {
 		high = planar.Point{X: max(high.X, c.At.X+reach), Y: max(high.Y, c.At.Y+reach)}
 	}
 	return planar.Box{Min: low, Max: high}
+}
+
+// holds says whether a point lies in a box or within touch of it.
+func holds(b planar.Box, p planar.Point) bool {
+	return p.X >= b.Min.X-touch && p.X <= b.Max.X+touch && p.Y >= b.Min.Y-touch && p.Y <= b.Max.Y+touch
 }
 
 func overlap(a, b planar.Box) bool {

@@ -138,16 +138,16 @@ func (s *Wing) edgeStrip(along string, side, width, from, to float64) (edgeStrip
 		return v
 	}
 	for i, span := range [][2]float64{{from, strip.whole[0]}, strip.whole, {strip.whole[1], to}} {
-		area, off := adaptive(func(share float64) float64 {
+		area, off := settled(func(share float64) float64 {
 			v := 1.0
 			if i != 1 {
 				v = reach(share)
 			}
 			return k.chordArea(v, share)
-		}, span[0], span[1])
+		}, span[0], span[1], 1e-10, 60)
 		strip.area, strip.bound = strip.area+area, strip.bound+off
 		if i != 1 {
-			line, _ := adaptive(func(share float64) float64 { return k.lineElement(width, share) }, span[0], span[1])
+			line, _ := roughly(func(share float64) float64 { return k.lineElement(width, share) }, span[0], span[1])
 			strip.line += line
 		}
 	}
