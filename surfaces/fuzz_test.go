@@ -40,7 +40,9 @@ func (b *bits) fill(v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Struct:
 		for i := range v.NumField() {
-			b.fill(v.Field(i))
+			if v.Field(i).CanSet() { // what a mesh came to is handed over, not given
+				b.fill(v.Field(i))
+			}
 		}
 	case reflect.Pointer:
 		if b.next()%3 != 0 {
