@@ -35,9 +35,10 @@ type Area struct {
 	AddedM2         float64            `json:"added_m2,omitempty"` // gaps, laps and rivets, of all parts together
 	EdgeM           float64            `json:"edge_m"`             // every boundary once, openings included, of all parts together
 	Faces           []FaceArea         `json:"faces"`
-	Method          string             `json:"method"`           // how the area was found
-	AccuracyPercent float64            `json:"accuracy_percent"` // plus or minus
-	Working         []quantity.Working `json:"working"`          // of one part
+	Method          string             `json:"method"`             // how the area was found
+	AccuracyPercent float64            `json:"accuracy_percent"`   // plus or minus
+	Working         []quantity.Working `json:"working"`            // of one part
+	Warnings        []string           `json:"warnings,omitempty"` // what to look at before the area is used
 }
 
 // FaceArea is one face of a component, of all parts together.

@@ -113,7 +113,7 @@ func (s *surface) faceNames() string {
 func (s *surface) area() Area {
 	count := float64(s.component.Count)
 	a := Area{Component: s.component.ID, Name: s.component.Name, Kind: s.component.Shape.Kind(), Count: s.component.Count,
-		Method: s.one.Method, AccuracyPercent: s.accuracy(), Working: append(s.one.Working[:len(s.one.Working):len(s.one.Working)], s.working...),
+		Method: s.one.Method, Warnings: s.one.Warnings, AccuracyPercent: s.accuracy(), Working: append(s.one.Working[:len(s.one.Working):len(s.one.Working)], s.working...),
 		EdgeM: s.one.EdgeM() * count, JoinsM2: s.joinsM2, AddedM2: s.addedM2}
 	for k := range s.faces {
 		f := &s.faces[k]

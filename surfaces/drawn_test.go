@@ -122,7 +122,7 @@ func drawnNose(t *rapid.T, r Round) *Nose {
 	n.Profile = rapid.SampledFrom([]string{"tangent_ogive", "secant_ogive", "haack", "paraboloid", "power", "elliptic"}).Draw(t, "profile")
 	switch n.Profile {
 	case "secant_ogive":
-		least := (r.radius()*r.radius() + n.LengthM*n.LengthM) / (2 * n.LengthM)
+		least := (r.radius()*r.radius() + n.LengthM*n.LengthM) / (2 * r.radius())
 		n.ArcRadiusM = pointer(least * number(t, 1.001, 9, "arc"))
 	case "haack":
 		n.HaackC = pointer(number(t, 0, 0.6667, "C"))

@@ -53,9 +53,11 @@ func (s *Nose) checkProportions(report reporter) {
 	case s.Profile == "tangent_ogive" && l < r:
 		report("/length_m", "inconsistent", fmt.Sprintf("length_m is %s; a tangent ogive is at least as long as its radius of %s", metres(l), metres(r)))
 	case s.Profile == "secant_ogive":
-		// The arc may not start out backwards from the tip: α + β ≤ 90° (see ogiveArea).
-		if least := (r*r + l*l) / (2 * l); *s.ArcRadiusM < least*(1-1e-12) {
-			report("/arc_radius_m", "inconsistent", fmt.Sprintf("arc_radius_m is %s; with this radius and length it must be at least %s", metres(*s.ArcRadiusM), metres(least)))
+		// Below the tangent ogive's the arc bulges beyond the base, or starts out
+		// backwards from the tip.
+		least := (r*r + l*l) / (2 * min(r, l))
+		if *s.ArcRadiusM < least*(1-1e-12) {
+			report("/arc_radius_m", "inconsistent", fmt.Sprintf("arc_radius_m is %s; it must be at least that of the tangent ogive of this radius and length, %s", metres(*s.ArcRadiusM), metres(least)))
 		}
 	}
 }

@@ -157,7 +157,7 @@ func (m maker) nose() surfaces.Shape {
 	s.Profile = m.word("profile", "tangent_ogive", "secant_ogive", "haack", "paraboloid", "power", "elliptic")
 	switch s.Profile {
 	case "secant_ogive":
-		least := (radiusOf(r)*radiusOf(r) + s.LengthM*s.LengthM) / (2 * s.LengthM)
+		least := (radiusOf(r)*radiusOf(r) + s.LengthM*s.LengthM) / (2 * radiusOf(r))
 		s.ArcRadiusM = pointer(least * m.number("arc", 1.001, 9))
 	case "haack":
 		s.HaackC = pointer(m.number("C", 0, 0.6667))
