@@ -29,6 +29,9 @@ func (f *Cross) Check(report func(pointer, code, detail string)) {
 			report("/size_m", "inconsistent", fmt.Sprintf("an arm with its flanks is %s wide and the cross only %s long; make arm_width_m + 2·flank_width_m less than size_m", metres(across), metres(f.SizeM)))
 		}
 	}
+	if f.FlankWidthM > 0 && f.FlankWidthM < 1e-6*f.SizeM {
+		report("/flank_width_m", "inconsistent", fmt.Sprintf("flank_width_m is %s, under a millionth of the cross: no brush follows it; give 0 for no flanks", metres(f.FlankWidthM)))
+	}
 	checkColour("/colour", f.Colour, report)
 	switch {
 	case f.FlankWidthM > 0:
