@@ -70,3 +70,17 @@ func TestMarkingsBandsRoundRandomOutlines(t *testing.T) {
 		assert.InEpsilon(t, 2*perimeter+2*math.Pi*band, a.Lengths()[0].Length, 1e-9, "ID-5 both edges")
 	})
 }
+
+// ID-14: a tape of 6 mm laid flat on a circle of 100 mm must stretch by 6 %; by
+// the lengths of the two edges of that band (identity).
+func TestMarkingsTapeStretch(t *testing.T) {
+	stretch, err := marking.TapeStretch(0.006, 0.1)
+	require.NoError(t, err)
+	assert.InEpsilon(t, 0.06, stretch, 1e-12, "ID-14")
+	inner, outer := planar.Circle(planar.Point{}, 0.1), planar.Circle(planar.Point{}, 0.106)
+	_, edges := areaAndEdge(t, outer, inner.Reversed())
+	_, within := areaAndEdge(t, inner)
+	assert.InEpsilon(t, 1+stretch, (edges-within)/within, 1e-12)
+	_, err = marking.TapeStretch(0.006, 0)
+	assert.Error(t, err)
+}
