@@ -94,7 +94,7 @@ func (r *run) colours(fs figures) (sums []marking.ColourArea, edgeM, stencilM2 f
 	for _, f := range fs {
 		edgeM += f.one.EdgeOnceM * f.count
 		stencilM2 += f.one.StencilFilmM2 * f.count
-		for _, c := range f.one.Colours {
+		for _, c := range f.one.Painted {
 			k, known := index[c.Colour]
 			if !known {
 				k = len(sums)
@@ -110,7 +110,7 @@ func (r *run) colours(fs figures) (sums []marking.ColourArea, edgeM, stencilM2 f
 func (fs figures) terms(colour string) map[string]float64 {
 	terms := map[string]float64{}
 	for _, f := range fs {
-		for _, c := range f.one.Colours {
+		for _, c := range f.one.Painted {
 			if c.Colour == colour {
 				terms[f.id] = c.AreaM2 * f.count
 			}
