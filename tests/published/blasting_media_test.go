@@ -1,5 +1,9 @@
 package published
 
+// Source: OSHA silica eTool (C rows), trade table of abrasive life and
+// measured bead losses (B, D rows), identities (E-11, E-13); the mark stands
+// in each case.
+
 import (
 	"testing"
 

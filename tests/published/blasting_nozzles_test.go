@@ -1,5 +1,8 @@
 package published
 
+// Source: industry compressed-air and abrasive consumption chart, five copies
+// agreeing (A rows, mark C), and isentropic flow of an ideal gas (mark D).
+
 import (
 	"math"
 	"testing"

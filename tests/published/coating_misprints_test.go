@@ -1,5 +1,8 @@
 package published
 
+// Source: the works named in each case, section X of the check values: what
+// they print, and what is right.
+
 import (
 	"math"
 	"testing"

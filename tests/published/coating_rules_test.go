@@ -1,5 +1,8 @@
 package published
 
+// Source: ISO 19840 and IMO MSC.215(82) for the rules, normal distribution for
+// the factors (mark D); SSPC-PA 2 as told by its newsletter.
+
 import (
 	"testing"
 

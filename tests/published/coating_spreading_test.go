@@ -1,5 +1,8 @@
 package published
 
+// Source: Ask-the-Expert columns, MIL-HDBK-1110, a coating-school slide deck
+// and others, named with their mark in each case (F and E rows).
+
 import (
 	"math"
 	"testing"

@@ -1,5 +1,8 @@
 package published
 
+// Source: Metal Finishing Guidebook 2012-2013 App. B, 40 CFR 59.104, 30 TAC
+// 115.423, named with their mark in each case (V rows).
+
 import (
 	"testing"
 

@@ -1,12 +1,16 @@
-package main
+// Package command runs the program as people do, as a process.
+package command
 
 import (
 	"bytes"
 	"encoding/csv"
 	"encoding/json"
+	"fmt"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -22,11 +26,48 @@ const goodJob = `{"name": "One panel", "currency": "USD", "components": [{"id": 
 const badJob = `{"name": "", "currency": "USD", "colour": "red", "components": [{"id": "panel", "shape": {"kind": "panel", "width_m": "35 psi", "height_m": 0.8}}],
 	"steps": [{"id": "prime", "operation": "coat", "on": ["tail"], "product": "nothing", "method": "brush"}]}`
 
+// Exit codes of the program.
+const (
+	done      = 0
+	jobFault  = 1
+	lineFault = 2
+)
+
+// program is the path of the built program.
+var program = sync.OnceValues(func() (string, error) {
+	folder, err := os.MkdirTemp("", "filmbuild-command-")
+	if err != nil {
+		return "", err
+	}
+	path := filepath.Join(folder, "program")
+	said, err := exec.Command("go", "build", "-o", path, "filmbuild").CombinedOutput()
+	if err != nil {
+		err = fmt.Errorf("%w: %s", err, said)
+	}
+	return path, err
+})
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	if path, err := program(); err == nil {
+		_ = os.RemoveAll(filepath.Dir(path)) // a folder of our own in the temporary one
+	}
+	os.Exit(code)
+}
+
 // call runs a command line and returns its exit code and what it wrote.
 func call(stdin string, args ...string) (code int, out, err string) {
+	path, broken := program()
+	if broken != nil {
+		return -1, "", broken.Error()
+	}
 	var stdout, stderr bytes.Buffer
-	code = run(args, streams{in: strings.NewReader(stdin), out: &stdout, err: &stderr})
-	return code, stdout.String(), stderr.String()
+	c := exec.Command(path, args...)
+	c.Stdin, c.Stdout, c.Stderr = strings.NewReader(stdin), &stdout, &stderr
+	if failed := c.Run(); c.ProcessState == nil {
+		return -1, "", failed.Error()
+	}
+	return c.ProcessState.ExitCode(), stdout.String(), stderr.String()
 }
 
 func fileOf(t *testing.T, text string) string {
