@@ -151,8 +151,8 @@ func (d *Decoder) text(n *Node, v reflect.Value, at string, f field) {
 	switch {
 	case n.Type != Text:
 		d.wrongType(at, f.name, "text", n)
-	case len(n.text) > MostText:
-		d.Faults.Addf(at, "too_long", "%s has %d characters; the most is %d", f.name, len(n.text), MostText)
+	case len(n.text) > f.most:
+		d.Faults.Addf(at, "too_long", "%s has %d characters; the most is %d", f.name, len(n.text), f.most)
 	case hasControl(n.text):
 		d.Faults.Addf(at, "wrong_type", "%s holds a control character; write plain text", f.name)
 	default:
@@ -160,7 +160,8 @@ func (d *Decoder) text(n *Node, v reflect.Value, at string, f field) {
 	}
 }
 
-// MostText is the longest text that a field may hold, in bytes.
+// MostText is the longest text that a field may hold, in bytes, unless its tag
+// most says otherwise.
 const MostText = 4000
 
 func hasControl(text string) bool {

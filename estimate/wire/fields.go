@@ -2,6 +2,7 @@ package wire
 
 import (
 	"reflect"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -21,6 +22,7 @@ type field struct {
 	name   string
 	index  []int
 	suffix string // the unit its numbers become
+	most   int    // longest text, in bytes
 }
 
 // layouts caches the layout of a struct type; types never change.
@@ -44,8 +46,12 @@ func layoutOf(t reflect.Type) *layout {
 		if unit, ok := f.Tag.Lookup("unit"); ok {
 			suffix = unit
 		}
+		most := MostText
+		if own, err := strconv.Atoi(f.Tag.Get("most")); err == nil {
+			most = own
+		}
 		l.byName[name] = len(l.fields)
-		l.fields = append(l.fields, field{name: name, index: f.Index, suffix: suffix})
+		l.fields = append(l.fields, field{name: name, index: f.Index, suffix: suffix, most: most})
 		l.names = append(l.names, name)
 	}
 	layouts.Store(t, l)

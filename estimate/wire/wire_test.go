@@ -24,6 +24,7 @@ func (*round) kind() string { return "round" }
 
 type document struct {
 	Name    string             `json:"name"`
+	Path    string             `json:"path" most:"6000"`
 	SpanM   float64            `json:"span_m"`
 	Skin    *float64           `json:"skin_mm"`
 	Coats   int                `json:"coats"`
@@ -124,6 +125,8 @@ func TestFaults(t *testing.T) {
 		"not an object":            {`[1]`, map[string]string{"": "wrong_type"}},
 		"control character":        {`{"name": "a\u0000b"}`, map[string]string{"/name": "wrong_type"}},
 		"long text":                {`{"name": "` + strings.Repeat("a", 5000) + `"}`, map[string]string{"/name": "too_long"}},
+		"long text where it may":   {`{"path": "` + strings.Repeat("a", 6000) + `"}`, map[string]string{}},
+		"too long even there":      {`{"path": "` + strings.Repeat("a", 6001) + `"}`, map[string]string{"/path": "too_long"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, faults, _ := read(t, c.text)

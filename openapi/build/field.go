@@ -3,6 +3,7 @@ package build
 import (
 	"math"
 	"reflect"
+	"strconv"
 	"strings"
 
 	"filmbuild/surfaces/quantity"
@@ -63,6 +64,9 @@ func ownerOf(t reflect.Type, index []int) reflect.Type {
 func (f field) bound(s *object) {
 	if f.unit != "" {
 		s.set("x-unit", f.unit)
+	}
+	if most, err := strconv.Atoi(f.Tag.Get("most")); err == nil {
+		s.set("maxLength", most)
 	}
 	if f.limits == nil {
 		return

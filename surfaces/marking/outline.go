@@ -13,7 +13,7 @@ import (
 // touch unless crossings is resolve; then, and for holes, the fill rule says
 // which points belong to the figure.
 type Outline struct {
-	Path      string   `json:"path" doc:"SVG path data with M L H V C S Q T A Z, absolute or relative, y down; open subpaths are closed; at most 5000 edges"`
+	Path      string   `json:"path" most:"100000" doc:"SVG path data with M L H V C S Q T A Z, absolute or relative, y down; open subpaths are closed; at most 100000 characters and 5000 edges"`
 	UnitMM    float64  `json:"unit_mm" unit:"mm" limit:"[0.000001,100000]" doc:"length of one unit of the path; 1 unless given"`
 	WidthM    *float64 `json:"width_m" limit:"[0.001,1000]" doc:"width of the figure's box, to which the path is scaled in place of unit_mm"`
 	FillRule  string   `json:"fill_rule" doc:"nonzero (taken unless given) or evenodd"`
@@ -26,7 +26,7 @@ func newOutline() *Outline {
 	return &Outline{UnitMM: 1, FillRule: "nonzero", Crossings: "refuse", Shared: usualShared()}
 }
 
-// mostPath is the longest path in bytes, mostResolved the most edges that may
+// mostPath is the longest path in bytes (as its tag says), mostResolved the most edges that may
 // cross each other: all of them may cross all.
 const (
 	mostPath     = 100_000

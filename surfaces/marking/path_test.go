@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"reflect"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -197,4 +199,11 @@ func FuzzReadPath(f *testing.F) {
 		require.Positive(t, m.AreaM2)
 		require.False(t, math.IsInf(m.OutlineM, 0) || math.IsNaN(m.OutlineM))
 	})
+}
+
+// The longest path that a document may hold is the longest that Check takes.
+func TestLongestPath(t *testing.T) {
+	field, found := reflect.TypeFor[Outline]().FieldByName("Path")
+	require.True(t, found)
+	assert.Equal(t, strconv.Itoa(mostPath), field.Tag.Get("most"))
 }

@@ -1,6 +1,7 @@
 package published
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -88,4 +89,30 @@ func TestMarkingsDrawingLetters(t *testing.T) {
 	markingCase{id: "LT-10", source: "from LT-9: 7 + 2 × 9.1 mm", mark: "H", figure: f, sums: map[string]float64{"height_m": 0.0252}}.run(t, 1e-9)
 	assert.InEpsilon(t, 0.0105, working(t, sansOf(t, "Ab\nCd", false, h), "line_pitch_m"), 1e-12, "LT-9 without accents")
 	assert.InEpsilon(t, 0.0133, working(t, sansOf(t, "Äb\nCd", false, h), "line_pitch_m"), 1e-12, "LT-9 with accents")
+}
+
+// RG-9 (ICAO Annex 7 and CAP 523, from memory, mark L): width 2/3, stroke 1/6,
+// gap at least 1/4 of the width, a hyphen as long as a letter. LT-7 (14 CFR
+// 25.812, mark H): height to stroke between 6:1 and 7:1.
+func TestMarkingsStrokesAndHyphen(t *testing.T) {
+	mark := lettered(t, "A-B", 0.5)
+	assert.InEpsilon(t, 0.5*2/3, working(t, mark, "letter_width_m"), 1e-12, "RG-9")
+	assert.InEpsilon(t, 0.5/6, working(t, mark, "stroke_width_m"), 1e-12, "RG-9")
+	assert.InEpsilon(t, 0.5*2/3/4, working(t, mark, "gap_m"), 1e-12, "RG-9")
+	markingCase{id: "RG-9 hyphen", source: "ICAO Annex 7, from memory", mark: "L", figure: lettered(t, "-", 0.5),
+		sums: map[string]float64{"width_m": 0.5 * 2 / 3}}.run(t, 1e-12)
+	sign := ruled(t, "registration", "EXIT", 1.5*markingInch)
+	ratio := sign.HeightM / working(t, sign, "stroke_width_m")
+	assert.GreaterOrEqual(t, ratio, 6-1e-12, "LT-7")
+	assert.LessOrEqual(t, ratio, 7+1e-12, "LT-7")
+}
+
+// LT-17 (trade article on FAA AC 150/5340-1K appendix A, mark M): letters on a
+// grid 20 squares high; of 12 ft, a square is 7.2 in. Such a letter is drawn as
+// an outline in squares.
+func TestMarkingsSurfaceLetterGrid(t *testing.T) {
+	f := figureOf[*marking.Outline](t, "outline")
+	f.Path, f.UnitMM, f.Colour = "M0 0V-20H4V-4H12V0Z", 7.2*25.4, "yellow"
+	markingCase{id: "LT-17", source: "grid of 20 squares; the L on it is invented", mark: "M", figure: f,
+		areas: map[string]float64{"yellow": (20*4 + 8*4) * math.Pow(7.2*markingInch, 2)}, sums: map[string]float64{"height_m": 12 * 12 * markingInch}}.run(t, 1e-12)
 }

@@ -37,8 +37,27 @@ func TestMarkingsIslands(t *testing.T) {
 		require.NoError(t, err)
 		assert.Zero(t, held.Islands, text)
 	}
-	// The row's 4 is closed, as that of the font is; the block 4 of ours is open.
+	// The row's 4 is closed, as that of the font is. A closed 4 made of upright and
+	// level strokes alone would read as a 9: the block 4 of ours is open, one closed
+	// line and so no island by the row's own rule.
 	four, err := marking.Measure(sansOf(t, "4", false, 1))
 	require.NoError(t, err)
 	assert.Equal(t, 1, four.Islands, "4")
+	open, err := marking.Measure(lettered(t, "4", 6))
+	require.NoError(t, err)
+	assert.Zero(t, open.Islands, "block 4")
+	assert.InEpsilon(t, 3.5+4+6-1-1, open.AreaM2, 1e-12, "block 4: its three strokes less where they cross")
+}
+
+// SB-3b for every letter of the block alphabet: islands = closed lines − parts,
+// counted on the lines that a cutter would follow.
+func TestMarkingsIslandsOfTheAlphabet(t *testing.T) {
+	for _, letter := range "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-" {
+		f := lettered(t, string(letter), 6)
+		m, err := marking.Measure(f)
+		require.NoError(t, err)
+		a, err := marking.Arrange(f)
+		require.NoError(t, err)
+		assert.Equal(t, len(a.Loops())-1, m.Islands, "%c", letter)
+	}
 }
