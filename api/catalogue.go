@@ -11,77 +11,9 @@ import (
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/fault"
 	"filmbuild/products"
-	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/quantity"
-	"filmbuild/surfaces/sketch"
 )
-
-// KindEntry is one kind of shape or of marking.
-type KindEntry struct {
-	Kind    string           `json:"kind"`
-	Doc     string           `json:"doc"`
-	Faces   []string         `json:"faces,omitempty"` // of shapes: the faces it may have
-	Fields  []quantity.Field `json:"fields"`
-	Source  string           `json:"source,omitempty"` // of markings: where the proportions come from
-	Example any              `json:"example"`          // its fields, filled in
-	Worked  any              `json:"worked"`           // the example, measured
-	Sketch  string           `json:"sketch,omitempty"` // of shapes: where the example is, drawn to scale
-}
-
-// Shapes lists the kinds of shape.
-type Shapes struct {
-	Shapes []KindEntry `json:"shapes"`
-}
-
-// shapes lists the kinds of shape with their fields, units and limits.
-//
-//	@Summary	Kinds of shape
-//	@Tags		catalogue
-//	@Produce	json
-//	@Success	200	{object}	Shapes
-//	@Failure	400	{object}	Problem
-//	@Failure	406	{object}	Problem
-//	@Router		/v1/shapes [get]
-func (s *Server) shapes(c *gin.Context) {
-	var answer Shapes
-	for _, k := range surfaces.Kinds() {
-		answer.Shapes = append(answer.Shapes, KindEntry{Kind: k.Name, Doc: k.Doc, Faces: k.Faces, Fields: k.Fields, Example: k.Example,
-			Worked: estimate.MeasureShape(k.Example), Sketch: "/v1/shapes/" + k.Name + "/sketch"})
-	}
-	s.list(c, answer)
-}
-
-// sketch draws the example of a kind of shape to scale.
-//
-//	@Summary	The example of a kind of shape, drawn to scale
-//	@Tags		catalogue
-//	@Produce	image/svg+xml
-//	@Param		kind	path		string	true	"kind of shape"
-//	@Success	200		{string}	string
-//	@Failure	400		{object}	Problem
-//	@Failure	404		{object}	Problem
-//	@Failure	406		{object}	Problem
-//	@Failure	500		{object}	Problem
-//	@Router		/v1/shapes/{kind}/sketch [get]
-func (s *Server) sketch(c *gin.Context) {
-	if accepts(c, "", drawn) == "" || !bare(c) {
-		return
-	}
-	for _, k := range surfaces.Kinds() {
-		if k.Name != c.Param("kind") {
-			continue
-		}
-		picture, err := sketch.SVG(k.Example, sketch.SI, "")
-		if err != nil {
-			refuseError(c, err)
-			return
-		}
-		send(c, http.StatusOK, drawn, picture)
-		return
-	}
-	refuse(c, http.StatusNotFound, "there is no kind of shape "+c.Param("kind")+"; /v1/shapes lists them")
-}
 
 // Markings lists the kinds of marking.
 type Markings struct {

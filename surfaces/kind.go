@@ -153,7 +153,7 @@ func kinds() []kind {
 		{
 			"revolved", "a free profile turned about an axis", []string{"outside"},
 			func() Shape { return &Revolved{} },
-			func() Shape { return &Revolved{Profile: [][2]float64{{0, 0}, {0.1, 0.12}, {0.3, 0.2}, {0.6, 0.22}}} },
+			func() Shape { return &Revolved{Profile: [][2]float64{{0, 0.05}, {0.1, 0.12}, {0.3, 0.2}, {0.6, 0.22}}} },
 		},
 		{
 			"swept", "an outline carried along a length", []string{"side"},

@@ -85,6 +85,9 @@ func (m *Measurement) edge(a, b string, length float64) {
 }
 
 func (m *Measurement) note(name string, value float64, unit, formula string, terms map[string]float64, source string) {
+	if terms == nil {
+		terms = map[string]float64{} // an object on the wire, though empty
+	}
 	m.Working = append(m.Working, quantity.Working{
 		Quantity: name, Value: value, Unit: unit, Formula: formula, Terms: terms, Source: source,
 	})

@@ -240,7 +240,7 @@ func (m *Measurement) noteParts(formula string, terms map[string]float64, bound 
 		m.note(f.Name+"_area_m2", f.AreaM2, "m²", formula, terms, "identity")
 	}
 	if bound > 0 {
-		m.note("integral_error_m2", bound, "m²", "Σ |rule on a stretch − rule on its halves|", nil, "identity (Gauss's rule, halved until it agrees)")
+		m.note("integral_error_m2", bound, "m²", "by the differences between the rule on each stretch and on its halves", nil, "identity (Gauss's rule, halved until it agrees)")
 	}
 }
 
