@@ -29,6 +29,7 @@ func mayImport() map[string][]string {
 		"estimate/inspect":   {"surfaces/quantity"},
 		"estimate/masking":   {"surfaces/quantity"},
 		"estimate/voc":       {"surfaces/quantity"},
+		"estimate/calendar":  {},
 		"estimate/caution":   {},
 		"estimate/fault":     {},
 		"estimate/money":     {},
