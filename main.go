@@ -33,7 +33,7 @@ const usage = `filmbuild works out what it takes to strip a large static machine
   filmbuild [serve] [-addr 127.0.0.1:8080]
         the page and the API
   filmbuild estimate [-format table|json|csv] [-table steps|order|areas|budget]
-                     [-units si|us] [-example NAME] [FILE|-]
+                     [-bom] [-units si|us] [-example NAME] [FILE|-]
         work a job out; without a file, the built-in example
   filmbuild check FILE|-
         list every fault of a job
@@ -115,6 +115,7 @@ func work(args []string, s streams) int {
 	flags := flag.NewFlagSet("estimate", flag.ContinueOnError)
 	format := flags.String("format", "table", "table, json or csv")
 	table := flags.String("table", "steps", "which table, for csv")
+	bom := flags.Bool("bom", false, "byte order mark before the csv, for spreadsheets")
 	system := flags.String("units", "si", "si or us, for the table")
 	name := flags.String("example", example.Default, "a built-in example, where no file is given")
 	if code, ok := parse(flags, args, 1, s); !ok {
@@ -137,10 +138,10 @@ func work(args []string, s streams) int {
 	if err != nil {
 		return faulty(err, s.err)
 	}
-	return write(e, *format, *table, shown, s)
+	return write(e, *format, *table, *bom, shown, s)
 }
 
-func write(e *estimate.Estimate, format, table string, system units.System, s streams) int {
+func write(e *estimate.Estimate, format, table string, bom bool, system units.System, s streams) int {
 	var text []byte
 	var err error
 	switch format {
@@ -148,7 +149,9 @@ func write(e *estimate.Estimate, format, table string, system units.System, s st
 		text, err = json.MarshalIndent(e, "", "  ")
 		text = append(text, '\n')
 	case "csv":
-		text, err = report.CSV(e, table)
+		if text, err = report.CSV(e, table); err == nil && bom {
+			text = report.Marked(text)
+		}
 	default:
 		text = []byte(report.Table(e, system))
 	}

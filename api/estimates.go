@@ -20,6 +20,7 @@ import (
 //	@Produce		json,text/csv,plain
 //	@Param			job		body		estimate.Job	true	"the job"
 //	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget)
+//	@Param			bom		query		string			false	"true puts the byte order mark in front, for spreadsheets that take UTF-8 for another code"	Enums(false, true)
 //	@Param			units	query		string			false	"units of the text form"	Enums(si, us)
 //	@Success		200		{object}	estimate.Estimate
 //	@Failure		400		{object}	Problem
@@ -39,9 +40,10 @@ func (s *Server) estimates(c *gin.Context) {
 		return
 	}
 	var faults fault.List
-	onlyKnown(values, &faults, "table", "units")
+	onlyKnown(values, &faults, "table", "units", "bom")
 	table := oneOf(values, "table", report.Tables(), &faults)
 	system := oneOf(values, "units", []string{"si", "us"}, &faults)
+	bom := oneOf(values, "bom", []string{"false", "true"}, &faults)
 	if refusedQuery(c, &faults) {
 		return
 	}
@@ -55,17 +57,20 @@ func (s *Server) estimates(c *gin.Context) {
 		refuseError(c, err)
 		return
 	}
-	respondEstimate(c, e, form, table, system)
+	respondEstimate(c, e, form, table, system, bom == "true")
 }
 
 // respondEstimate answers with one of the forms that an estimate is printed in.
-func respondEstimate(c *gin.Context, e *estimate.Estimate, form, table, system string) {
+func respondEstimate(c *gin.Context, e *estimate.Estimate, form, table, system string, marked bool) {
 	switch form {
 	case "text/csv":
 		text, err := report.CSV(e, table)
 		if err != nil {
 			refuseError(c, err)
 			return
+		}
+		if marked {
+			text = report.Marked(text)
 		}
 		send(c, http.StatusOK, "text/csv; charset=utf-8; header=present", text)
 	case "text/plain":

@@ -99,6 +99,42 @@ func Cover(needed float64, offers []PackOffer) (Purchase, error) {
 	return purchase(needed, offers, counts, priced), nil
 }
 
+// CoverAlike is Cover with packs of one size only: a colour that must match comes
+// from one batch, and batches are filled into one size (common practice). Of the
+// sizes the cheapest is taken, of several at one cost the one with least left
+// over, then the one with fewest packs. Errors are those of Cover.
+func CoverAlike(needed float64, offers []PackOffer) (Purchase, error) {
+	var best Purchase
+	priced := slices.ContainsFunc(offers, func(o PackOffer) bool { return o.Price != nil })
+	for i, offer := range offers {
+		if priced && offer.Price == nil {
+			continue
+		}
+		p, err := Cover(needed, offers[i:i+1])
+		if err != nil {
+			return Purchase{}, err
+		}
+		if best.Packs == nil || p.before(best) {
+			best = p
+		}
+	}
+	if best.Packs == nil {
+		return Cover(needed, offers)
+	}
+	return best, nil
+}
+
+// before is the order in which purchases of one size are better.
+func (p Purchase) before(q Purchase) bool {
+	if order := p.Cost.Cmp(q.Cost); order != 0 {
+		return order < 0
+	}
+	if p.LeftOver != q.LeftOver {
+		return p.LeftOver < q.LeftOver
+	}
+	return len(p.Packs) > 0 && p.Packs[0].Count < q.Packs[0].Count
+}
+
 func within(quantity string, value, low, high float64) error {
 	if value >= low && value <= high {
 		return nil

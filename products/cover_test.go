@@ -313,3 +313,43 @@ func BenchmarkCoverHard(b *testing.B) {
 		})
 	}
 }
+
+// One size alone, against trying each size (identity).
+func TestCoverAlikeIsTheBestSingleSize(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		kinds := rapid.IntRange(1, 4).Draw(t, "kinds")
+		need := rapid.IntRange(1, 60).Draw(t, "need")
+		var offers []PackOffer
+		cost, left, count := math.MaxInt, 0, 0
+		for range kinds {
+			size, price := rapid.IntRange(1, 13).Draw(t, "size"), rapid.IntRange(0, 40).Draw(t, "price")
+			amount := decimal.New(int64(price), -2)
+			offers = append(offers, PackOffer{float64(size), &amount})
+			n := (need + size - 1) / size
+			if c, l := n*price, n*size-need; c < cost || c == cost && (l < left || l == left && n < count) {
+				cost, left, count = c, l, n
+			}
+		}
+		p, err := CoverAlike(float64(need), offers)
+		require.NoError(t, err)
+		require.Len(t, p.Packs, 1)
+		require.True(t, p.Cost.Equal(decimal.New(int64(cost), -2)))
+		require.InDelta(t, float64(left), p.LeftOver, 1e-9)
+		require.Equal(t, count, p.Packs[0].Count)
+	})
+	p, err := CoverAlike(6, []PackOffer{offer(5, "90"), offer(3, "")})
+	require.NoError(t, err)
+	assert.Equal(t, 2, p.Packs[0].Count, "what has no price is left aside where something has one")
+	_, err = CoverAlike(1, nil)
+	assert.ErrorIs(t, err, ErrNoPacks)
+	p, err = CoverAlike(0, []PackOffer{offer(5, "90")})
+	require.NoError(t, err)
+	assert.Empty(t, p.Packs)
+}
+
+// A question without its need is no question for nothing.
+func TestPacksWantsItsNeed(t *testing.T) {
+	found := map[string]string{}
+	(&PacksInput{}).Check(func(pointer, code, _ string) { found[pointer] = code })
+	assert.Equal(t, map[string]string{"/needed": "required", "/packs": "required"}, found)
+}

@@ -8,8 +8,9 @@ import (
 
 // PacksInput is what the packs calculator is asked.
 type PacksInput struct {
-	Needed float64     `json:"needed" limit:"[0,1000000]" doc:"how much is needed, in the unit of the packs"`
-	Packs  []PackOffer `json:"packs" doc:"sizes on offer, with prices"`
+	Needed    *float64    `json:"needed" limit:"[0,1000000]" doc:"how much is needed, in the unit of the packs"`
+	Packs     []PackOffer `json:"packs" doc:"sizes on offer, with prices"`
+	SameBatch bool        `json:"same_batch,omitempty" doc:"all packs of one size, so that they can come from one batch"`
 }
 
 // PacksResult is what the packs calculator answers.
@@ -30,7 +31,10 @@ type PackLine struct {
 // Check reports every fault in the question.
 func (in *PacksInput) Check(report func(pointer, code, detail string)) {
 	checkLimits(in, report)
-	if in.Needed > 0 && len(in.Packs) == 0 {
+	if in.Needed == nil {
+		report("/needed", "required", "needed is missing; give how much is needed, in the unit of the packs")
+	}
+	if (in.Needed == nil || *in.Needed > 0) && len(in.Packs) == 0 {
 		report("/packs", "required", "packs is empty; give at least one size")
 	}
 	if n := len(in.Packs); n > mostPacks {
@@ -43,9 +47,14 @@ func (in *PacksInput) Check(report func(pointer, code, detail string)) {
 	}
 }
 
-// Calculate answers a question that Check found no fault in.
+// Calculate answers a question that Check found no fault in. SameBatch buys one
+// size of pack alone.
 func (in *PacksInput) Calculate() (PacksResult, error) {
-	p, err := Cover(in.Needed, in.Packs)
+	cover := Cover
+	if in.SameBatch {
+		cover = CoverAlike
+	}
+	p, err := cover(*in.Needed, in.Packs)
 	if err != nil {
 		return PacksResult{}, err
 	}

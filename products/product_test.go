@@ -137,17 +137,17 @@ func TestPacksCalculator(t *testing.T) {
 	// By hand: 5 + 1 + 1 costs 208, 5 + 5 costs 280.
 	assert.JSONEq(t, `{"packs": [{"pack": 5, "count": 1, "price": "140.00"}, {"pack": 1, "count": 2, "price": "34.00"}], "bought": 7, "cost": "208.00", "left_over": 0.8}`, string(text))
 
-	unpriced := PacksInput{Needed: 3, Packs: []PackOffer{{Pack: 2}}}
+	unpriced := PacksInput{Needed: ptr(3), Packs: []PackOffer{{Pack: 2}}}
 	result, err = unpriced.Calculate()
 	require.NoError(t, err)
 	assert.Equal(t, PacksResult{Packs: []PackLine{{Pack: 2, Count: 2}}, Bought: 4, LeftOver: 1}, result)
 
 	negative := decimal.RequireFromString("-1")
-	bad := PacksInput{Needed: -1, Packs: []PackOffer{{Pack: 0}, {Pack: 1, Price: &negative}}}
+	bad := PacksInput{Needed: ptr(-1), Packs: []PackOffer{{Pack: 0}, {Pack: 1, Price: &negative}}}
 	assert.Equal(t, map[string]string{"/needed": "out_of_range", "/packs/0/pack": "out_of_range", "/packs/1/price": "out_of_range"}, faultsOf(&bad))
 	_, err = bad.Calculate()
 	assert.Error(t, err)
-	assert.Equal(t, map[string]string{"/packs": "required"}, faultsOf(&PacksInput{Needed: 1}))
+	assert.Equal(t, map[string]string{"/packs": "required"}, faultsOf(&PacksInput{Needed: ptr(1)}))
 }
 
 func TestAPriceKeepsItsCents(t *testing.T) {

@@ -14,8 +14,9 @@ import (
 // Tables are the names of the tables that CSV prints.
 func Tables() []string { return []string{"steps", "order", "areas", "budget"} }
 
-// CSV returns one table of the estimate as RFC 4180 text: a head with the units
-// in the names, SI, a point for the decimals, CRLF at the ends of lines. Text
+// CSV returns one table of the estimate as RFC 4180 text in UTF-8: a head with the
+// units in the names, SI, a point for the decimals, CRLF at the ends of lines,
+// numbers to ten significant digits and money to the minor unit. Text
 // that a spreadsheet would run as a formula is made harmless with a leading
 // apostrophe; numbers never are.
 func CSV(e *estimate.Estimate, table string) ([]byte, error) {
@@ -40,6 +41,13 @@ func CSV(e *estimate.Estimate, table string) ([]byte, error) {
 	}
 	return out.Bytes(), nil
 }
+
+// Marked puts the byte order mark in front of a table: without it some
+// spreadsheets take UTF-8 for an older code, and with it other readers find three
+// bytes before the first head. It is for who asks.
+//
+// Source: The Unicode Standard, section 23.8.
+func Marked(table []byte) []byte { return append([]byte("\ufeff"), table...) }
 
 func stepRows(e *estimate.Estimate) [][]string {
 	rows := [][]string{{"step", "operation", "area_m2", "litres", "kilograms", "masking_tape_m", "hours", "waste_kg", "dry_film_kg", "removed_film_kg",
@@ -89,7 +97,18 @@ func budgetRows(e *estimate.Estimate) [][]string {
 	return append(rows, []string{"total", e.Budget.CashNeeded.String(), e.Budget.InKind.String(), e.Budget.Total.String()})
 }
 
-func number(value float64) string { return strconv.FormatFloat(value, 'f', -1, 64) }
+// digits is how many significant digits a number of a table has: more than any
+// tape measure gives, and few enough for a cell. JSON has every digit.
+const digits = 10
+
+// number writes a number with at most ten significant digits and no exponent.
+func number(value float64) string {
+	rounded, err := strconv.ParseFloat(strconv.FormatFloat(value, 'g', digits, 64), 64)
+	if err != nil {
+		rounded = value // what was just printed reads back, or the value was no number to begin with
+	}
+	return strconv.FormatFloat(rounded, 'f', -1, 64)
+}
 
 // text makes a cell harmless that a spreadsheet would take for a formula.
 //
