@@ -1,0 +1,104 @@
+package risk
+
+import (
+	"math"
+	"slices"
+)
+
+// Tally counts numbers in classes that are one part in 4096 of a doubling wide,
+// so that percentiles of any number of trials come from the same room. A
+// percentile is off by less than a class, 0.025 % of its value. Numbers of 0
+// and below count together as 0: quantities and costs are not negative.
+//
+// Counts do not depend on the order of counting, so a tally is the same for any
+// number of workers.
+type Tally struct {
+	count, nothing int
+	least, most    float64
+	pages          map[uint64]*page // by the number's exponent
+	last           *page
+	lastAt         uint64
+}
+
+const pageBits = 12
+
+type page [1 << pageBits]uint32
+
+func newTally() *Tally {
+	return &Tally{least: math.Inf(1), most: math.Inf(-1), pages: map[uint64]*page{}, lastAt: math.MaxUint64}
+}
+
+// add counts numbers.
+func (t *Tally) add(numbers []float64) {
+	for _, x := range numbers {
+		t.least, t.most = min(t.least, x), max(t.most, x)
+		if x <= 0 {
+			t.nothing++
+			continue
+		}
+		class := math.Float64bits(x) >> (52 - pageBits)
+		if at := class >> pageBits; at != t.lastAt {
+			t.turn(at)
+		}
+		t.last[class&(1<<pageBits-1)]++
+	}
+	t.count += len(numbers)
+}
+
+// turn opens the page of an exponent.
+func (t *Tally) turn(at uint64) {
+	if t.pages[at] == nil {
+		t.pages[at] = &page{}
+	}
+	t.last, t.lastAt = t.pages[at], at
+}
+
+// join adds the counts of another tally.
+func (t *Tally) join(other *Tally) {
+	t.count += other.count
+	t.nothing += other.nothing
+	t.least, t.most = min(t.least, other.least), max(t.most, other.most)
+	for at, from := range other.pages {
+		t.turn(at)
+		for i, n := range from {
+			t.last[i] += n
+		}
+	}
+}
+
+// Percentile returns the number below which a share of those counted lies,
+// taken as evenly spread within its class. share is in [0, 1].
+func (t *Tally) Percentile(share float64) float64 {
+	if t.count == 0 {
+		return math.NaN()
+	}
+	wanted := share * float64(t.count)
+	passed := float64(t.nothing)
+	if wanted <= passed && t.nothing > 0 {
+		return max(0, t.least)
+	}
+	exponents := make([]uint64, 0, len(t.pages))
+	for at := range t.pages {
+		exponents = append(exponents, at)
+	}
+	slices.Sort(exponents)
+	for _, at := range exponents {
+		for i, n := range t.pages[at] {
+			if n == 0 || passed+float64(n) < wanted {
+				passed += float64(n)
+				continue
+			}
+			class := at<<pageBits | uint64(i)
+			from, to := math.Float64frombits(class<<(52-pageBits)), math.Float64frombits((class+1)<<(52-pageBits))
+			x := from + (to-from)*(wanted-passed)/float64(n)
+			return min(max(x, t.least), t.most)
+		}
+	}
+	return t.most
+}
+
+// Least and Most are the smallest and the largest number counted.
+func (t *Tally) Least() float64 { return t.least }
+
+// Most is the largest number counted.
+func (t *Tally) Most() float64 { return t.most }
