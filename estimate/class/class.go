@@ -31,7 +31,7 @@ type Class struct {
 	Source         string
 }
 
-var columns = []string{"class", "name", "low_from_percent", "low_to_percent", "high_from_percent", "high_to_percent", "known_from_percent", "known_to_percent", "source", "ref", "mark"}
+const columns = "class,name,low_from_percent,low_to_percent,high_from_percent,high_to_percent,known_from_percent,known_to_percent,source,ref,mark"
 
 // All lists the classes, from the roughest to the surest.
 //
@@ -42,15 +42,15 @@ func All() ([]Class, error) {
 	if err != nil {
 		return nil, err
 	}
-	if len(rows) < 2 || strings.Join(rows[0], ",") != strings.Join(columns, ",") {
-		return nil, fmt.Errorf("classes.csv must have the columns %s", strings.Join(columns, ","))
+	if len(rows) < 2 || strings.Join(rows[0], ",") != columns {
+		return nil, fmt.Errorf("classes.csv must have the columns %s", columns)
 	}
 	var list []Class
 	for line, row := range rows[1:] {
 		var n [8]float64
 		for _, k := range []int{0, 2, 3, 4, 5, 6, 7} {
 			if n[k], err = strconv.ParseFloat(row[k], 64); err != nil {
-				return nil, fmt.Errorf("classes.csv line %d: %s is no number", line+2, columns[k])
+				return nil, fmt.Errorf("classes.csv line %d: %q is no number", line+2, row[k])
 			}
 		}
 		if row[8] == "" || row[10] == "" {
