@@ -71,7 +71,16 @@ type StepEstimate struct {
 	Working      []quantity.Working `json:"working"`
 	Wear         []string           `json:"wear"` // what to put on; the cautions say why
 	Cautions     []Caution          `json:"cautions"`
+	Checks       []Check            `json:"checks"` // tests to make at the end of the step
 	Warnings     []string           `json:"warnings"`
+}
+
+// Check is a test to make at the end of a step, before the next one begins.
+type Check struct {
+	Code   string   `json:"code"`
+	On     []string `json:"on"` // components, faces and regions
+	Text   string   `json:"text"`
+	Source string   `json:"source"`
 }
 
 // Material is a product that a step consumes.

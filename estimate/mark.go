@@ -73,6 +73,10 @@ func (r *run) figures(p *Mark, at string) figures {
 			r.faults.Add(below, "out_of_range", err.Error())
 			continue
 		}
+		if r.drawn == nil {
+			r.drawn = map[string]marking.Measurement{}
+		}
+		r.drawn[id] = one
 		found = append(found, figure{id: id, count: float64(r.job.Markings[k].Count), one: one})
 	}
 	return found

@@ -5,6 +5,7 @@ import (
 
 	"filmbuild/estimate/fault"
 	"filmbuild/products"
+	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/quantity"
 )
 
@@ -21,6 +22,8 @@ type run struct {
 	tapedM   float64                 // tape laid in steps that do other work
 	patches  map[string][]*TestPatch // step id -> its test patches
 	chosen   map[string]selection    // step id -> what it works on
+
+	drawn map[string]marking.Measurement // marking id -> what it measures, of those that steps paint
 }
 
 // Run works a job out. The error, a *fault.Error, lists every fault of the job;
@@ -54,6 +57,7 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 		faults.Add("", "out_of_range", "the amounts of this job reach 10^15; look at its prices, rates and items, or split the job")
 		return nil, faults.Err()
 	}
+	r.follow()
 	r.conclude()
 	return r.estimate, nil
 }
@@ -81,10 +85,11 @@ func (r *run) steps() {
 		}
 		at, b, s := "/steps/"+strconv.Itoa(i), step.base(), &r.estimate.Steps[i]
 		*s = StepEstimate{ID: b.ID, Name: b.Name, Operation: b.Operation, Labour: b.Labour,
-			Materials: []Material{}, Working: []quantity.Working{}, Cautions: []Caution{}, Warnings: []string{}}
+			Materials: []Material{}, Working: []quantity.Working{}, Cautions: []Caution{}, Checks: []Check{}, Warnings: []string{}}
 		r.id(b.ID, at, seen)
 		quantity.Check(step, r.faults.At(at))
 		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
+		r.starts(b.Starts, at)
 		step.work(r, s, at)
 		if b.SetupH == 0 {
 			r.assumed.add(b.ID, "time to set up and clear away, where setup_h is not given", 0, "h", "assumption; no published value was found: give setup_h")

@@ -19,6 +19,7 @@ type StepBase struct {
 	SetupH    float64  `json:"setup_h,omitempty" limit:"[0,2000]" doc:"time to set up and clear away, once"`
 	Crew      int      `json:"crew,omitempty" limit:"[1,200]" doc:"people at work at once; hours are person-hours"`
 	Labour    string   `json:"labour,omitempty" doc:"volunteer, paid or contract"`
+	Starts    string   `json:"starts,omitempty" doc:"date and time at which the step starts, local, such as 2026-05-02T08:00; waits between steps are told by it"`
 }
 
 func (b *StepBase) base() *StepBase { return b }

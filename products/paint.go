@@ -1,5 +1,7 @@
 package products
 
+import "strings"
+
 // Paint is a coating: primer, topcoat or clear. Its litres are of the mixed,
 // unthinned paint.
 type Paint struct {
@@ -28,6 +30,12 @@ type Mix struct {
 
 // Roles lists what a paint may be for.
 func Roles() []string { return []string{"primer", "etch_primer", "topcoat", "clear"} }
+
+// Gloss says whether the paint dries to a gloss, under which every step in what
+// lies below shows.
+func (p *Paint) Gloss() bool {
+	return p.Role == "clear" || (strings.Contains(p.Family, "gloss") && !strings.Contains(p.Family, "semi"))
+}
 
 // Check reports every fault in the paint.
 func (p *Paint) Check(report func(pointer, code, detail string)) {

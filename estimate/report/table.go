@@ -23,6 +23,7 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.order()
 	t.mixing()
 	t.wear()
+	t.checks()
 	t.cautions()
 	t.parts()
 	t.steps()
@@ -134,6 +135,22 @@ func (t *table) wear() {
 		if s := &t.e.Steps[i]; len(s.Wear) > 0 {
 			paragraph(&t.out, "- ", s.ID+": "+strings.Join(s.Wear, ", "))
 		}
+	}
+}
+
+func (t *table) checks() {
+	var lines []string
+	for i := range t.e.Steps {
+		for _, c := range t.e.Steps[i].Checks {
+			lines = append(lines, t.e.Steps[i].ID+" ("+strings.Join(c.On, ", ")+"): "+c.Text)
+		}
+	}
+	if len(lines) == 0 {
+		return
+	}
+	t.section("TEST BEFORE THE NEXT STEP")
+	for _, line := range lines {
+		paragraph(&t.out, "- ", line)
 	}
 }
 
