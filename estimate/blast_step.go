@@ -36,16 +36,72 @@ func (p *Blast) work(r *run, s *StepEstimate, at string) {
 	}
 	s.Warnings = append(s.Warnings, result.Warnings...)
 	s.unusualRate(media, *b.StripRateM2H)
+	from := r.blastSymbols(p, b, media)
 	for _, w := range result.Working {
+		from.link(&w)
 		if w.Quantity != "hours" && w.Quantity != "removed_film_kg" && (w.Quantity != "uses" || p.Recovered) { // both have a line of their own
 			s.Working = append(s.Working, w)
 		}
 	}
 	s.Kilograms, s.WasteKg = *result.MediaBoughtKg, *result.MediaUsedKg+removed
+	terms, links := map[string]float64{"thrown": *result.MediaThrownKg, "charge": p.WorkingChargeKg}, []quantity.Link{
+		quantity.From("thrown", quantity.StepWorking(p.ID, "media_thrown_kg", "")), quantity.From("charge", quantity.Setting(p.ID, "working_charge_kg"))}
+	bought := "thrown + charge"
+	if p.Recovered {
+		bought, terms["b"] = "thrown·b + charge", *b.BreakdownPercent/100
+		links = append(links, r.breakdownLink(p, media))
+	}
+	s.Working = append(s.Working, quantity.Working{Quantity: "kilograms", Value: s.Kilograms, Unit: "kg", Formula: bought, Terms: terms, Links: links, Uses: media.ID, Source: "identity"})
 	r.use(s, media, s.Kilograms)
 	r.mask(&p.Masked, &p.StepBase, s, sel, true, at)
-	r.blastHours(p, s, sel, b)
+	r.blastHours(p, s, sel, b, media)
 	r.skinLimits(p, s, media, sel)
+}
+
+func (r *run) breakdownLink(p *Blast, media *products.Media) quantity.Link {
+	if p.BreakdownPercent != nil {
+		return quantity.Scaled("b", quantity.Setting(p.ID, "breakdown_percent"), 0.01)
+	}
+	return quantity.Scaled("b", valueOf("product", media.ID, "breakdown_percent"), 0.01)
+}
+
+// blastSymbols says where the terms of a blasting's workings come from.
+func (r *run) blastSymbols(p *Blast, b *blast.Blasting, media *products.Media) symbols {
+	list := symbols{
+		quantity.From("A", quantity.StepWorking(p.ID, "area_m2", "")),
+		r.strippingRate("X", p, media),
+		quantity.From("thrown", quantity.StepWorking(p.ID, "media_thrown_kg", "")),
+		quantity.From("N", quantity.Setting(p.ID, "nozzles")),
+		quantity.Scaled("d", quantity.Setting(p.ID, "nozzle_bore_mm"), 0.001),
+		r.breakdownLink(p, media),
+	}
+	used := "media_thrown_kg"
+	if p.Recovered {
+		used = "media_used_kg"
+	}
+	list = append(list, quantity.From("used", quantity.StepWorking(p.ID, used, "")))
+	switch t := r.tested(p.ID); {
+	case t.thrownM2 > 0:
+		list = append(list, quantity.From("M", patched(p.ID, "media_flow_kg_h")))
+	case p.MediaFlowKgH != nil:
+		list = append(list, quantity.From("M", quantity.Setting(p.ID, "media_flow_kg_h")))
+	case b.MediaFlowKgH == nil:
+		list = append(list, quantity.From("M", quantity.StepWorking(p.ID, "media_flow_per_nozzle_kg_h", "")))
+	}
+	return list
+}
+
+// strippingRate links the term of the area that one nozzle strips in an hour.
+func (r *run) strippingRate(term string, p *Blast, media *products.Media) quantity.Link {
+	switch {
+	case r.tested(p.ID).hours > 0:
+		return quantity.From(term, patched(p.ID, "strip_rate_m2_h"))
+	case p.StripRateM2H != nil:
+		return quantity.From(term, quantity.Setting(p.ID, "strip_rate_m2_h"))
+	case p.RateM2H != nil:
+		return quantity.Scaled(term, quantity.Setting(p.ID, "rate_m2_h"), 1/float64(p.Nozzles))
+	}
+	return quantity.From(term, valueOf("product", media.ID, "strip_rate_m2_h"))
 }
 
 // blasting assembles the calculation; what the step leaves out comes from a
@@ -103,14 +159,16 @@ func (r *run) blasting(p *Blast, media *products.Media, sel selection) *blast.Bl
 
 // blastHours notes the hours: time at the nozzle, or at the crew's own rate
 // where rate_m2_h is given.
-func (r *run) blastHours(p *Blast, s *StepEstimate, sel selection, b *blast.Blasting) {
+func (r *run) blastHours(p *Blast, s *StepEstimate, sel selection, b *blast.Blasting, media *products.Media) {
 	if p.RateM2H != nil && r.tested(p.ID).hours == 0 {
-		s.crewHours(&p.StepBase, sel.areaM2 / *p.RateM2H, "A/rate", map[string]float64{"A": sel.areaM2, "rate": *p.RateM2H}, "the job")
+		s.crewHours(&p.StepBase, sel.areaM2 / *p.RateM2H, "A/rate", map[string]float64{"A": sel.areaM2, "rate": *p.RateM2H}, "the job",
+			quantity.From("A", quantity.StepWorking(p.ID, "area_m2", "")), quantity.From("rate", quantity.Setting(p.ID, "rate_m2_h")))
 		return
 	}
 	rate := *b.StripRateM2H
 	s.crewHours(&p.StepBase, sel.areaM2/(rate*float64(p.Nozzles)), "A/(rate·nozzles)",
-		map[string]float64{"A": sel.areaM2, "rate": rate, "nozzles": float64(p.Nozzles)}, "identity")
+		map[string]float64{"A": sel.areaM2, "rate": rate, "nozzles": float64(p.Nozzles)}, "identity",
+		quantity.From("A", quantity.StepWorking(p.ID, "area_m2", "")), r.strippingRate("rate", p, media), quantity.From("nozzles", quantity.Setting(p.ID, "nozzles")))
 	r.assumed.add(p.ID, "time not at the nozzle (moving, checking, sweeping) beyond setup_h in the hours of blasting", 0, "h", "assumption: give rate_m2_h for the whole crew's day")
 }
 

@@ -3,6 +3,7 @@ package estimate
 import (
 	"maps"
 	"math"
+	"strings"
 
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/quantity"
@@ -27,7 +28,7 @@ func (s *surface) change(ch change) {
 	s.changes = append(s.changes, ch)
 	terms := maps.Clone(ch.terms)
 	formula := ch.formula
-	if ch.times != 1 {
+	if ch.times != 1 && !strings.HasPrefix(formula, "by ") {
 		if terms == nil {
 			terms = map[string]float64{}
 		}

@@ -5,6 +5,7 @@ import (
 
 	"filmbuild/estimate/film"
 	"filmbuild/products"
+	"filmbuild/surfaces/quantity"
 )
 
 // work paints a selection.
@@ -15,19 +16,20 @@ func (p *Coat) work(r *run, s *StepEstimate, at string) {
 	if !found || !planned || !ok {
 		return
 	}
-	r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, sel.areaM2, at)
+	r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, sel.areaM2, "", at)
 	if r.faults.HasBelow(at) {
 		return
 	}
 	r.mask(&p.Masked, &p.StepBase, s, sel, true, at)
-	r.applicationHours(&p.StepBase, s, plan, sel.areaM2*float64(p.Coats))
+	r.applicationHours(&p.StepBase, s, plan, sel.areaM2, p.Coats)
 	r.paintWaste(s)
 }
 
 // applied is how a paint is put on: the method and what it loses.
 type applied struct {
 	method     products.Method
-	efficiency float64 // percent
+	efficiency float64       // percent
+	from       quantity.Node // where the efficiency comes from
 }
 
 // filmPlan checks the fields that all paint films share, and finds the method.
@@ -51,9 +53,9 @@ func (r *run) filmPlan(b *StepBase, f *FilmPlan, at string) (applied, bool) {
 		r.oneOf(id, at, "method", known)
 		return applied{}, false
 	}
-	plan := applied{method: method, efficiency: method.TransferEfficiencyPercent.Likely}
+	plan := applied{method: method, efficiency: method.TransferEfficiencyPercent.Likely, from: valueOf("method", id, "transfer_efficiency_percent")}
 	if f.TransferEfficiencyPercent != nil {
-		plan.efficiency = *f.TransferEfficiencyPercent
+		plan.efficiency, plan.from = *f.TransferEfficiencyPercent, quantity.Setting(b.ID, "transfer_efficiency_percent")
 	}
 	return plan, true
 }
@@ -119,8 +121,9 @@ func (r *run) whereGiven(pointer, product, at string) string {
 	return at + pointer
 }
 
-// paint works out one paint on one area and adds it to the step.
-func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, areaM2 float64, at string) {
+// paint works out one paint on one area and adds it to the step. colour tells
+// which of the step's areas that is, where it has several.
+func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, areaM2 float64, colour, at string) {
 	coating, ok := r.coating(b, f, plan, paint, areaM2, at)
 	if !ok {
 		return
@@ -131,13 +134,21 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 		r.faults.Add(at, "out_of_range", err.Error())
 		return
 	}
+	from := r.filmSymbols(b, f, plan, paint, colour)
 	for _, w := range result.Working {
 		w.Of = paint.ID
+		switch w.Quantity {
+		case "paint_l":
+			w.Uses = paint.ID
+		case "thinner_l":
+			w.Uses = paint.Thinner
+		}
+		from.link(&w)
 		s.Working = append(s.Working, w)
 	}
 	s.Warnings = append(s.Warnings, result.Warnings...)
 	s.Litres += result.TotalL
-	s.VOCKg += result.PaintL * valueOr(paint.VOCGL, 0) / 1000
+	r.giveOff(s, "paint_l", paint.ID, paint.ID, result.PaintL, paint.VOCGL)
 	r.use(s, paint, result.PaintL)
 	r.thin(b, s, paint, result.ThinnerL, at)
 	if result.DryFilmKg != nil {
@@ -160,17 +171,59 @@ func (r *run) thin(b *StepBase, s *StepEstimate, paint *products.Paint, litres f
 	}
 	if thinner, ok := product[*products.Thinner](r.checker, paint.Thinner, at, "product", "thinner"); ok {
 		r.use(s, thinner, litres)
-		s.VOCKg += litres * valueOr(thinner.VOCGL, 0) / 1000
+		r.giveOff(s, "thinner_l", paint.ID, thinner.ID, litres, thinner.VOCGL)
+	}
+}
+
+// giveOff notes the solvent that a paint or thinner gives off.
+func (r *run) giveOff(s *StepEstimate, name, paint, product string, litres float64, vocGL *float64) {
+	if vocGL == nil || *vocGL == 0 {
+		return
+	}
+	given := litres * *vocGL / 1000
+	s.VOCKg += given
+	s.Working = append(s.Working, quantity.Working{Quantity: "voc_kg", Of: name + " " + paint, Value: given, Unit: "kg", Formula: "V·w/1000",
+		Terms: map[string]float64{"V": litres, "w": *vocGL}, Source: "identity",
+		Links: []quantity.Link{quantity.From("V", quantity.StepWorking(s.ID, name, paint)), quantity.From("w", valueOf("product", product, "voc_g_l"))}})
+}
+
+// filmSymbols says where the terms of a coating's workings come from.
+func (r *run) filmSymbols(b *StepBase, f *FilmPlan, plan applied, paint *products.Paint, colour string) symbols {
+	film, thinner, efficiency := quantity.Setting(b.ID, "dry_film_um"), quantity.Setting(b.ID, "thinner_percent"), plan.from
+	if f.DryFilmUM == nil {
+		film = valueOf("product", paint.ID, "dry_film_um")
+	}
+	if f.ThinnerPercent == nil {
+		thinner = valueOf("product", paint.ID, "thinner_percent")
+	}
+	if r.tested(b.ID).filmL > 0 {
+		efficiency = patched(b.ID, "transfer_efficiency_percent")
+	}
+	own := func(name string) quantity.Node { return quantity.StepWorking(b.ID, name, paint.ID) }
+	return symbols{
+		quantity.From("A", quantity.StepWorking(b.ID, "area_m2", colour)),
+		quantity.From("n", quantity.Setting(b.ID, "coats")),
+		quantity.From("t", film),
+		quantity.Scaled("VS", valueOf("product", paint.ID, "volume_solids_percent"), 0.01),
+		quantity.Scaled("TE", efficiency, 0.01),
+		quantity.Scaled("L", quantity.Setting(b.ID, "loss_percent"), 0.01),
+		quantity.Scaled("x", thinner, 0.01),
+		quantity.From("p", quantity.Setting(b.ID, "profile_um")),
+		quantity.From("q", quantity.Setting(b.ID, "profile_fill_ratio")),
+		quantity.From("d", valueOf("product", paint.ID, "dry_film_density_kg_l")),
+		quantity.From("S", own("theoretical_spreading_rate_m2_l")),
+		quantity.From("tm", own("mean_dry_film_um")),
+		quantity.From("P", own("paint_l")),
+		quantity.From("m", own("dry_film_kg")),
 	}
 }
 
 // applicationHours notes the time to put a film on.
-func (r *run) applicationHours(b *StepBase, s *StepEstimate, plan applied, areaM2 float64) {
-	r.hoursAt(b, s, areaM2, plan.method.RateM2H.Likely, "area one person coats in an hour: "+plan.method.Name, noted(plan.method.RateM2H))
+func (r *run) applicationHours(b *StepBase, s *StepEstimate, plan applied, areaM2 float64, coats int) {
+	r.hoursAt(b, s, areaM2, coats, plan.method.RateM2H.Likely, "area one person coats in an hour: "+plan.method.Name, noted(plan.method.RateM2H), valueOf("method", plan.method.ID, "rate_m2_h"))
 }
 
-// paintWaste gives the working of the solids that are not on the part.
+// paintWaste says what the waste of painting is: the solids not on the part.
 func (r *run) paintWaste(s *StepEstimate) {
-	s.waste(s.WasteKg, "solids in the paint − solids in the film", map[string]float64{"solids in the paint": s.WasteKg + s.DryFilmKg, "solids in the film": s.DryFilmKg})
 	r.assumed.add(s.ID, "weight of tins, rags, tape and solvent in the waste of painting; only paint solids are counted", 0, "kg", "assumption")
 }

@@ -71,7 +71,7 @@ func (c *checker) join(i int, j *Join, at string) {
 	if own >= 0 {
 		rim = 0
 		part.change(change{name: "joint_m2", of: name, areaM2: -f.OwnM2 * n, accuracy: f.AccuracyPercent, faces: []int{own}, at: at,
-			formula: "what the joint covers of " + part.faces[own].name, terms: f.Terms, times: n, source: f.Source})
+			formula: "by the joint's footprint on " + part.faces[own].name, terms: f.Terms, times: n, source: f.Source})
 	} else {
 		part.note("joint_m2", name, 0, "m²", "nothing comes off here: the part has no closing face at the joint", nil, "identity")
 	}

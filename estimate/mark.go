@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"slices"
 	"strconv"
 
 	"filmbuild/products"
@@ -26,14 +27,14 @@ func (p *Mark) work(r *run, s *StepEstimate, at string) {
 		}
 		s.AreaM2 += c.AreaM2
 		s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Of: c.Colour, Value: c.AreaM2, Unit: "m²",
-			Formula: "sum of the " + c.Colour + " areas of the markings", Terms: figures.terms(c.Colour), Source: figures.source()})
-		r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, c.AreaM2, at)
+			Formula: "sum of the " + c.Colour + " areas of the markings", Terms: figures.terms(c.Colour), Links: figures.links(c.Colour), Source: figures.source()})
+		r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, c.AreaM2, c.Colour, at)
 	}
 	if r.faults.HasBelow(at) {
 		return
 	}
 	r.maskMarkings(p, s, figures, edge, stencil, at)
-	r.applicationHours(&p.StepBase, s, plan, s.AreaM2*float64(p.Coats))
+	r.applicationHours(&p.StepBase, s, plan, s.AreaM2, p.Coats)
 	r.paintWaste(s)
 }
 
@@ -123,6 +124,16 @@ func (fs figures) terms(colour string) map[string]float64 {
 	return terms
 }
 
+func (fs figures) links(colour string) []quantity.Link {
+	var links []quantity.Link
+	for _, f := range fs {
+		if slices.ContainsFunc(f.one.Painted, func(c marking.ColourArea) bool { return c.Colour == colour }) {
+			links = append(links, quantity.From(f.id, quantity.Node{Kind: "marking", ID: f.id, Quantity: "area_m2", Of: colour}))
+		}
+	}
+	return links
+}
+
 func (fs figures) source() string {
 	for _, f := range fs {
 		for _, w := range f.one.Working {
@@ -183,7 +194,7 @@ func (r *run) maskMarkings(p *Mark, s *StepEstimate, fs figures, edgeM, stencilM
 		length := stencilM2 / (film.WidthMM / 1000)
 		r.use(s, film, length)
 		s.Working = append(s.Working, quantity.Working{Quantity: "stencil_film_m", Value: length, Unit: "m", Formula: "film/width",
-			Terms: map[string]float64{"film": stencilM2, "width": film.WidthMM / 1000}, Source: "identity: the box of each figure with a margin all round"})
+			Terms: map[string]float64{"film": stencilM2, "width": film.WidthMM / 1000}, Uses: film.ID, Source: "identity: the box of each figure with a margin all round"})
 		return
 	}
 	tape := p.Tape
@@ -193,7 +204,7 @@ func (r *run) maskMarkings(p *Mark, s *StepEstimate, fs figures, edgeM, stencilM
 	}
 	r.tape(tape, &p.StepBase, s, edgeM, at)
 	s.Working = append(s.Working, quantity.Working{Quantity: "masking_tape_m", Value: edgeM, Unit: "m", Formula: "sum of the edges, each masked once, times how many are painted",
-		Terms: fs.edges(), Source: "identity"})
+		Terms: fs.edges(), Uses: tape, Source: "identity"})
 }
 
 func (fs figures) edges() map[string]float64 {

@@ -44,18 +44,18 @@ func (r *run) tapeEdges(tapeID, coverID string, b *StepBase, s *StepEstimate, se
 		s.Warnings = append(s.Warnings, "region "+id+" is part of faces with openings or joints: they are taken off it in proportion, and no tape is counted for those within it")
 	}
 	if edge := sel.edgeM(); edge > 0 {
-		r.tape(tapeID, b, s, edge, at)
+		id := r.tape(tapeID, b, s, edge, at)
 		s.Working = append(s.Working, quantity.Working{Quantity: "masking_tape_m", Value: edge, Unit: "m",
 			Formula: "openings + borders + regions", Source: "identity; one pass, nothing added for waste",
-			Terms: map[string]float64{"openings": sel.openingsM, "borders": sel.bordersM, "regions": sel.regionsM}})
+			Terms: map[string]float64{"openings": sel.openingsM, "borders": sel.bordersM, "regions": sel.regionsM}, Uses: id})
 	}
 	if sel.openingsM2 > 0 {
 		r.cover(coverID, s, sel.openingsM2, sel.openingsM, at)
 	}
 }
 
-// tape notes a length of tape.
-func (r *run) tape(id string, b *StepBase, s *StepEstimate, length float64, at string) {
+// tape notes a length of tape and returns the id of the product it takes.
+func (r *run) tape(id string, b *StepBase, s *StepEstimate, length float64, at string) string {
 	if id == "" {
 		id = tapeFor(b.Operation)
 		r.assumed.add(b.ID, "tape where the step names none: "+id, 1, "", "common practice")
@@ -68,6 +68,7 @@ func (r *run) tape(id string, b *StepBase, s *StepEstimate, length float64, at s
 		}
 		r.assumed.add("", "waste of masking tape, beyond allowance_percent", 0, "%", "no published figure was found; 10 to 15 % is usual: give allowance_percent (common practice)")
 	}
+	return id
 }
 
 // untimed says how long the tape takes that steps of other work lay: only mask
@@ -96,7 +97,7 @@ func (r *run) cover(id string, s *StepEstimate, areaM2, edgeM float64, at string
 	r.use(s, film, length)
 	s.Working = append(s.Working, quantity.Working{Quantity: "cover_m", Value: length, Unit: "m",
 		Formula: "(openings + edge·overlap)/width", Source: "USAF TO 1-1-8 para 2.3: covers overlap about 1/2 in",
-		Terms: map[string]float64{"openings": areaM2, "edge": edgeM, "overlap": coverOverlapM, "width": film.WidthMM / 1000}})
+		Terms: map[string]float64{"openings": areaM2, "edge": edgeM, "overlap": coverOverlapM, "width": film.WidthMM / 1000}, Uses: film.ID})
 }
 
 // work masks as a step of its own; its hours go by the length of tape.
@@ -109,14 +110,15 @@ func (m *Mask) work(r *run, s *StepEstimate, at string) {
 	if s.MaskingTapeM == 0 && !r.faults.HasBelow(at) {
 		s.Warnings = append(s.Warnings, "what is chosen has no edges, so there is nothing to tape")
 	}
-	rate, source := 0.0, "the job"
+	rate, source, from := 0.0, "the job", quantity.Setting(m.ID, "rate_m_h")
 	switch {
 	case m.RateMH != nil:
 		rate = *m.RateMH
 	default:
 		book := r.operation("mask")
-		rate, source = book.Rate.Likely, book.Rate.Text()
+		rate, source, from = book.Rate.Likely, book.Rate.Text(), valueOf("operation", "mask", "rate")
 		r.assumed.add(m.ID, "tape one person lays in an hour", rate, "m/h", source)
 	}
-	s.crewHours(&m.StepBase, s.MaskingTapeM/rate/float64(m.Crew), "tape/(rate·crew)", map[string]float64{"tape": s.MaskingTapeM, "rate": rate}, source)
+	s.crewHours(&m.StepBase, s.MaskingTapeM/rate/float64(m.Crew), "tape/(rate·crew)", map[string]float64{"tape": s.MaskingTapeM, "rate": rate}, source,
+		quantity.From("tape", quantity.StepWorking(m.ID, "masking_tape_m", "")), quantity.From("rate", from))
 }

@@ -49,13 +49,23 @@ func (r *run) remove(b *StepBase, s *StepEstimate, sel selection) (kilograms, fi
 	filmUM = volume / sel.areaM2 * 1000
 	s.Working = append(s.Working, quantity.Working{Quantity: "removed_film_kg", Value: kilograms, Unit: "kg",
 		Formula: "area·film·density/1000", Source: "identity",
-		Terms: map[string]float64{"area": sel.areaM2, "film": filmUM, "density": kilograms / volume}})
+		Terms: map[string]float64{"area": sel.areaM2, "film": filmUM, "density": kilograms / volume},
+		Links: []quantity.Link{quantity.From("area", quantity.StepWorking(b.ID, "area_m2", ""))}})
 	return kilograms, filmUM
 }
 
 // waste notes the mass of what has to be disposed of.
-func (s *StepEstimate) waste(kilograms float64, formula string, terms map[string]float64) {
+func (s *StepEstimate) waste(kilograms float64, formula string, terms map[string]float64, links ...quantity.Link) {
 	s.WasteKg = kilograms
 	s.Working = append(s.Working, quantity.Working{Quantity: "waste_kg", Value: kilograms, Unit: "kg",
-		Formula: formula, Terms: terms, Source: "identity"})
+		Formula: formula, Terms: terms, Links: links, Source: "identity"})
+}
+
+// removed links the term "removed" to the paint that the step takes off, where
+// it takes any.
+func (s *StepEstimate) removed() []quantity.Link {
+	if s.RemovedKg == 0 {
+		return nil
+	}
+	return []quantity.Link{quantity.From("removed", quantity.StepWorking(s.ID, "removed_film_kg", ""))}
 }

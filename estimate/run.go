@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"slices"
 	"strconv"
 
 	"filmbuild/estimate/fault"
@@ -11,7 +12,7 @@ import (
 
 // EngineVersion names the rules by which an estimate is worked out. It changes
 // whenever the same job and catalogue give another answer.
-const EngineVersion = "1.1.0"
+const EngineVersion = "1.2.0"
 
 // run is one pass through a job.
 type run struct {
@@ -91,6 +92,7 @@ func (r *run) steps() {
 		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
 		r.starts(b.Starts, at)
 		step.work(r, s, at)
+		s.sums()
 		if b.SetupH == 0 {
 			r.assumed.add(b.ID, "time to set up and clear away, where setup_h is not given", 0, "h", "assumption; no published value was found: give setup_h")
 		}
@@ -107,8 +109,9 @@ func (r *run) surface(b *StepBase, s *StepEstimate, at string) (selection, bool)
 	r.chosen[b.ID] = sel
 	s.AreaM2 = sel.areaM2
 	s.Working = append(s.Working, sel.working...)
+	terms, links := r.faceTerms(sel)
 	s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Value: sel.areaM2, Unit: "m²",
-		Formula: "sum of the faces and regions chosen, openings off", Terms: r.faceTerms(sel), Source: "identity"})
+		Formula: "sum of the faces and regions chosen, openings off", Terms: terms, Links: links, Source: "identity"})
 	if sel.areaM2 == 0 {
 		r.faults.Add(at+"/on", "out_of_range", "what is chosen has no area left; look at the openings")
 		return sel, false
@@ -116,22 +119,36 @@ func (r *run) surface(b *StepBase, s *StepEstimate, at string) (selection, bool)
 	return sel, true
 }
 
-func (r *run) faceTerms(sel selection) map[string]float64 {
-	terms := make(map[string]float64, len(sel.patches))
+// faceTerms gives the area of each face and measured region of a selection.
+func (r *run) faceTerms(sel selection) (map[string]float64, []quantity.Link) {
+	terms, links := make(map[string]float64, len(sel.patches)), make([]quantity.Link, 0, len(sel.patches))
 	for _, p := range sel.patches {
 		s := &r.surfaces[p.surface]
-		terms[s.component.ID+"/"+s.faces[p.face].name] += s.faces[p.face].areaM2 * p.share
+		name := s.component.ID + "/" + s.faces[p.face].name
+		link := quantity.Scaled(name, quantity.Node{Kind: "face", ID: s.component.ID, Quantity: s.faces[p.face].name}, p.share)
+		if p.measured != "" {
+			name = p.measured
+			link = quantity.From(name, quantity.Node{Kind: "region", ID: name, Quantity: "area_m2"})
+		}
+		if _, again := terms[name]; !again {
+			links = append(links, link)
+		} else if p.measured == "" {
+			k := slices.IndexFunc(links, func(l quantity.Link) bool { return l.Term == name })
+			links[k].Times += p.share
+		}
+		terms[name] += s.faces[p.face].areaM2 * p.share
 	}
-	return terms
+	return terms, links
 }
 
 // crewHours notes the person-hours of a step: time at work and to set up, times
 // the people in the crew.
-func (s *StepEstimate) crewHours(b *StepBase, atWork float64, formula string, terms map[string]float64, source string) {
+func (s *StepEstimate) crewHours(b *StepBase, atWork float64, formula string, terms map[string]float64, source string, links ...quantity.Link) {
 	s.Hours = (atWork + b.SetupH) * float64(b.Crew)
 	terms["setup"], terms["crew"] = b.SetupH, float64(b.Crew)
 	s.Working = append(s.Working, quantity.Working{Quantity: "hours", Value: s.Hours, Unit: "h",
-		Formula: "(" + formula + " + setup)·crew", Terms: terms, Source: source})
+		Formula: "(" + formula + " + setup)·crew", Terms: terms, Source: source,
+		Links: append(links, quantity.From("setup", quantity.Setting(b.ID, "setup_h")), quantity.From("crew", quantity.Setting(b.ID, "crew")))})
 }
 
 // totals adds up what the steps take.

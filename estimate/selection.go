@@ -27,6 +27,8 @@ type patch struct {
 	surface int
 	face    int
 	share   float64 // of the face's area, in (0, 1]
+
+	measured string // id of the region whose own measured area this is part of
 }
 
 func (s *selection) edgeM() float64 { return s.openingsM + s.bordersM + s.regionsM }
@@ -86,11 +88,11 @@ func (c *checker) patchesOf(name, at string) ([]patch, bool) {
 			c.faults.Addf(at, "unknown_reference", "component %s, a %s, has no face %q; it has %s", id, s.component.Shape.Kind(), clip(faceName), s.faceNames())
 			return nil, false
 		}
-		return []patch{{k, f, 1}}, true
+		return []patch{{surface: k, face: f, share: 1}}, true
 	}
 	all := make([]patch, len(s.faces))
 	for f := range s.faces {
-		all[f] = patch{k, f, 1}
+		all[f] = patch{surface: k, face: f, share: 1}
 	}
 	return all, true
 }
@@ -185,6 +187,9 @@ func (ch *chooser) addRegion(index int, at string) bool {
 			return false
 		}
 		share = *r.AreaM2 / total
+		for i := range patches {
+			patches[i].measured = r.ID
+		}
 	}
 	whole := r.ShareRatio == nil && r.AreaM2 == nil
 	for i := range patches {

@@ -75,7 +75,7 @@ func (c *checker) cut(s *surface, at string) bool {
 		}
 		s.faces[k].openingsM2 += o.AreaM2 * count
 		s.faces[k].openingsM += o.EdgeM * count
-		s.note("opening_m2", o.Name, o.AreaM2*count, "m²", "A·n, off face "+s.faces[k].name, map[string]float64{"A": o.AreaM2, "n": count}, "given by the user")
+		s.note("opening_m2", o.Name, o.AreaM2*count, "m²", "A·n", map[string]float64{"A": o.AreaM2, "n": count}, "given by the user")
 	}
 	for k := range s.faces {
 		f := &s.faces[k]

@@ -14,8 +14,8 @@ const (
 	sourceSpare  = "trade guidance: 50 % reserve over the sum of users"
 	sourcePower  = "note of a common compressed-air chart: hp = cfm/4.5"
 	identity     = "identity"
-	chokedAir    = "N·Cd·π/4·d²·p0·√(γ/(R·T))·(2/(γ+1))^((γ+1)/(2(γ−1)))·60·R·T/pa"
-	subsonicAir  = "N·Cd·π/4·d²·p0·√(2γ/((γ−1)·R·T)·(r^(2/γ) − r^((γ+1)/γ)))·60·R·T/pa, r = pa/p0"
+	chokedAir    = "N·Cd·π/4·d²·p0·√(γ/(R·T))·(2/(γ+1))^((γ+1)/(2·(γ−1)))·60·R·T/pa"
+	subsonicAir  = "N·Cd·π/4·d²·p0·√(2·γ/((γ−1)·R·T)·((pa/p0)^(2/γ) − (pa/p0)^((γ+1)/γ)))·60·R·T/pa"
 	mediaFlowLaw = "k·d²·(p + pa)·ρ/ρ0"
 )
 
@@ -34,8 +34,8 @@ func (b Blasting) working(r Result) []quantity.Working {
 				"pa": b.AmbientPressureKPa * 1000, "γ": heatRatio, "R": gasConstant, "T": airKelvin}, Source: sourceAir},
 		quantity.Working{Quantity: "compressor_m3_min", Value: r.CompressorM3Min, Unit: "m³/min", Formula: "Q·reserve",
 			Terms: map[string]float64{"Q": r.AirM3Min, "reserve": CompressorReserve}, Source: sourceSpare},
-		quantity.Working{Quantity: "compressor_power_kw", Value: r.CompressorPowerKW, Unit: "kW", Formula: "Qc/0.0283168/4.5·0.745700",
-			Terms: map[string]float64{"Qc": r.CompressorM3Min}, Source: sourcePower},
+		quantity.Working{Quantity: "compressor_power_kw", Value: r.CompressorPowerKW, Unit: "kW", Formula: "Qc/ft3·hp·kW",
+			Terms: map[string]float64{"Qc": r.CompressorM3Min, "ft3": cubicMetresPerCubicFoot, "hp": horsepowerPerCFM, "kW": kilowattsPerHorsepower}, Source: sourcePower},
 	)
 	if r.MediaFlowAccuracyPercent != nil {
 		w = append(w, quantity.Working{Quantity: "media_flow_per_nozzle_kg_h", Value: *r.MediaFlowPerNozzleKgH, Unit: "kg/h", Formula: mediaFlowLaw,

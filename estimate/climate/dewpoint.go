@@ -72,13 +72,13 @@ func (d DewPoint) Calculate() (DewPointResult, error) {
 	if r.DewPointC, err = DewPointOverWater(air, humidity); err != nil {
 		return DewPointResult{}, err
 	}
-	point := quantity.Working{Quantity: "dew_point_c", Unit: "°C", Formula: "243.12·g/(17.62 − g), g = ln(RH/100) + 17.62·t/(243.12 + t)", Source: sourceWater}
+	point := quantity.Working{Quantity: "dew_point_c", Unit: "°C", Formula: "243.12·(ln(RH/100) + 17.62·t/(243.12 + t))/(17.62 − (ln(RH/100) + 17.62·t/(243.12 + t)))", Source: sourceWater}
 	if r.DewPointC < 0 {
 		r.Frost = true
 		if r.DewPointC, err = FrostPoint(air, humidity); err != nil {
 			return DewPointResult{}, err
 		}
-		point.Formula, point.Source = "272.62·g/(22.46 − g), g = ln(RH/100) + 17.62·t/(243.12 + t)", sourceIce
+		point.Formula, point.Source = "272.62·(ln(RH/100) + 17.62·t/(243.12 + t))/(22.46 − (ln(RH/100) + 17.62·t/(243.12 + t)))", sourceIce
 	}
 	point.Value, point.Terms = r.DewPointC, map[string]float64{"t": air, "RH": d.RelativeHumidityPercent}
 	saturated, err := WaterContent(air)

@@ -51,7 +51,7 @@ func (c Coating) Calculate() (Result, error) {
 	if err := c.weigh(&r, f, filling); err != nil {
 		return Result{}, err
 	}
-	r.Working = c.working(r, f, filling)
+	r.Working = c.working(r, f)
 	r.Warnings = c.warnings(r)
 	return r, nil
 }

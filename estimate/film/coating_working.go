@@ -12,7 +12,7 @@ const (
 )
 
 // working shows how each figure of a result came about.
-func (c Coating) working(r Result, f fractions, filling float64) []quantity.Working {
+func (c Coating) working(r Result, f fractions) []quantity.Working {
 	coats := float64(c.Coats)
 	w := make([]quantity.Working, 0, 10)
 	w = append(w,
@@ -32,8 +32,8 @@ func (c Coating) working(r Result, f fractions, filling float64) []quantity.Work
 	)
 	if r.DryFilmKg != nil {
 		w = append(w,
-			quantity.Working{Quantity: "dry_film_kg", Value: *r.DryFilmKg, Unit: "kg", Formula: "A·(n·tm + f)/1000·d",
-				Terms: map[string]float64{"A": c.AreaM2, "n": coats, "tm": r.MeanDryFilmUm, "f": filling, "d": *c.DryFilmDensityKgL}, Source: identity},
+			quantity.Working{Quantity: "dry_film_kg", Value: *r.DryFilmKg, Unit: "kg", Formula: "A·(n·tm + p·q)/1000·d",
+				Terms: map[string]float64{"A": c.AreaM2, "n": coats, "tm": r.MeanDryFilmUm, "p": c.ProfileUm, "q": c.ProfileFillRatio, "d": *c.DryFilmDensityKgL}, Source: identity},
 			quantity.Working{Quantity: "lost_solids_kg", Value: *r.LostSolidsKg, Unit: "kg", Formula: "m/(TE·(1−L)) − m",
 				Terms: map[string]float64{"m": *r.DryFilmKg, "TE": f.efficiency, "L": f.loss}, Source: identity},
 		)

@@ -49,7 +49,7 @@ func (i Inspection) Calculate() (Result, error) {
 	}
 	r := Result{Areas: areas, Spots: areas * SpotsPerArea, Readings: areas * SpotsPerArea * ReadingsPerSpot}
 	r.Working = []quantity.Working{
-		{Quantity: "areas", Value: float64(areas), Formula: "A ≤ 30: ⌈A/10⌉; A ≤ 100: 3; else 3 + ⌈(A − 100)/100⌉",
+		{Quantity: "areas", Value: float64(areas), Formula: "if(A ≤ 30, ⌈A/10⌉, if(A ≤ 100, 3, 3 + ⌈(A − 100)/100⌉))",
 			Terms: map[string]float64{"A": i.AreaM2}, Source: sourceAreas},
 		{Quantity: "readings", Value: float64(r.Readings), Formula: "areas·5·3",
 			Terms: map[string]float64{"areas": float64(areas)}, Source: sourceReadings},
