@@ -119,6 +119,9 @@ func (m *Mask) work(r *run, s *StepEstimate, at string) {
 		rate, source, from = book.Rate.Likely, book.Rate.Text(), valueOf("operation", "mask", "rate")
 		r.assumed.add(m.ID, "tape one person lays in an hour", rate, "m/h", source)
 	}
-	s.crewHours(&m.StepBase, s.MaskingTapeM/rate/float64(m.Crew), "tape/(rate·crew)", map[string]float64{"tape": s.MaskingTapeM, "rate": rate}, source,
-		quantity.From("tape", quantity.StepWorking(m.ID, "masking_tape_m", "")), quantity.From("rate", from))
+	links := []quantity.Link{quantity.From("rate", from)}
+	if s.MaskingTapeM > 0 {
+		links = append(links, quantity.From("tape", quantity.StepWorking(m.ID, "masking_tape_m", "")))
+	}
+	s.crewHours(&m.StepBase, s.MaskingTapeM/rate/float64(m.Crew), "tape/(rate·crew)", map[string]float64{"tape": s.MaskingTapeM, "rate": rate}, source, links...)
 }
