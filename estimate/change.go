@@ -28,11 +28,14 @@ func (s *surface) change(ch change) {
 	s.changes = append(s.changes, ch)
 	terms := maps.Clone(ch.terms)
 	formula := ch.formula
-	if ch.times != 1 && !strings.HasPrefix(formula, "by ") {
+	if ch.times != 1 {
 		if terms == nil {
 			terms = map[string]float64{}
 		}
-		formula, terms["n"] = "("+formula+")·n", ch.times
+		terms["n"] = ch.times
+		if !strings.HasPrefix(formula, "by ") {
+			formula = "(" + formula + ")·n"
+		}
 	}
 	s.note(ch.name, ch.of, math.Abs(ch.areaM2), "m²", formula, terms, ch.source)
 }
