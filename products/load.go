@@ -65,7 +65,7 @@ func tables() map[string]string {
 		"thinners.csv":      "id,name,voc_g_l,density_kg_l," + described,
 		"liquids.csv":       "id,name,use,coverage_l_m2,density_kg_l," + described,
 		"media.csv":         "id,name," + described,
-		"tapes.csv":         "id,name,use,width_mm," + described,
+		"tapes.csv":         "id,name,use,width_mm,removal_h,removal_at_c,removal_source," + described,
 		"films.csv":         "id,name,use,width_mm," + described,
 		"discs.csv":         "id,name,grit,area_m2," + described,
 		"items.csv":         "id,name," + described,

@@ -10,11 +10,15 @@ import (
 // outside which a number is a slip of the pen.
 type quantityForm struct{ unit, limits string }
 
+// smallParts is the share of a spray that lands where the part is smaller than
+// its fan; only methods whose fall is published have it.
+const smallParts = "small_parts_transfer_efficiency_percent"
+
 func formOf(quantity string) quantityForm {
 	switch quantity {
 	case "bulk_density_kg_m3":
 		return quantityForm{"kg/m³", "[50,8000]"}
-	case "breakdown_percent", "transfer_efficiency_percent":
+	case "breakdown_percent", "transfer_efficiency_percent", smallParts:
 		return quantityForm{"%", "(0,100]"}
 	case "size_um":
 		return quantityForm{"µm", "(0,10000]"}
@@ -159,7 +163,7 @@ func (l *loader) methods() {
 		}
 	}
 	for _, r := range l.rows("method_values.csv") {
-		v, ok := l.value(r, "transfer_efficiency_percent", "rate_m2_h")
+		v, ok := l.value(r, "transfer_efficiency_percent", smallParts, "rate_m2_h")
 		key := r.required("method")
 		i := slices.IndexFunc(l.c.methods, func(m Method) bool { return m.ID == key })
 		if i < 0 {
@@ -168,9 +172,12 @@ func (l *loader) methods() {
 		if i < 0 || !ok || !once(filled, key+" "+v.Quantity, r, "quantity", "value") {
 			continue
 		}
-		if v.Quantity == "rate_m2_h" {
+		switch v.Quantity {
+		case "rate_m2_h":
 			l.c.methods[i].RateM2H = v
-		} else {
+		case smallParts:
+			l.c.methods[i].SmallParts = &v
+		default:
 			l.c.methods[i].TransferEfficiencyPercent = v
 		}
 	}

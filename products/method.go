@@ -4,8 +4,9 @@ package products
 type Method struct {
 	ID                        string `json:"id"`
 	Name                      string `json:"name"`
-	TransferEfficiencyPercent Value  `json:"transfer_efficiency_percent"` // share of the solids used that lands
-	RateM2H                   Value  `json:"rate_m2_h"`                   // area one person coats in an hour, one coat
+	TransferEfficiencyPercent Value  `json:"transfer_efficiency_percent"`                       // share of the solids used that lands
+	SmallParts                *Value `json:"small_parts_transfer_efficiency_percent,omitempty"` // the same on parts smaller than the fan; nil where none is published
+	RateM2H                   Value  `json:"rate_m2_h"`                                         // area one person coats in an hour, one coat
 	Note                      string `json:"note,omitempty"`
 }
 
