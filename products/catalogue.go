@@ -10,6 +10,7 @@ type Catalogue struct {
 	values     map[string][]Value
 	limits     map[string][]Limit
 	methods    []Method
+	partSizes  []PartSize
 	operations []Operation
 	sources    []Source
 	marks      []Mark
@@ -102,6 +103,9 @@ func (c *Catalogue) Method(id string) (Method, bool) {
 	}
 	return Method{}, false
 }
+
+// PartSizes returns the classes of part that transfer efficiency depends on.
+func (c *Catalogue) PartSizes() []PartSize { return append([]PartSize(nil), c.partSizes...) }
 
 // Operations returns the rates of other work.
 func (c *Catalogue) Operations() []Operation { return append([]Operation(nil), c.operations...) }

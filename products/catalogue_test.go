@@ -86,9 +86,13 @@ func TestPaintsHoldTogether(t *testing.T) {
 		require.NotNil(t, paint.VOCGL, paint.ID)
 		require.NotNil(t, paint.DryFilmUM, paint.ID)
 		solids := paint.VolumeSolidsPercent / 100
-		solvent := *paint.VOCGL / (1 - solids)
+		water := 0.0
+		if paint.WaterVolumePercent != nil {
+			water = *paint.WaterVolumePercent / 100
+		}
+		solvent := *paint.MaterialVOCGL() / (1 - solids - water)
 		assert.True(t, solvent >= 780 && solvent <= 900, "%s: solvent of %.0f g/L", paint.ID, solvent)
-		assert.InDelta(t, solids**paint.DryFilmDensityKgL+*paint.VOCGL/1000, *paint.DensityKgL, 0.0051, paint.ID)
+		assert.InDelta(t, solids**paint.DryFilmDensityKgL+water+*paint.MaterialVOCGL()/1000, *paint.DensityKgL, 0.0051, paint.ID)
 		switch {
 		case strings.HasPrefix(paint.Family, "epoxy"):
 			assert.LessOrEqual(t, *paint.VOCGL, 350.0, paint.ID)
@@ -109,6 +113,13 @@ func TestProvenanceIsHonest(t *testing.T) {
 		for _, s := range c.Sources() {
 			if strings.HasPrefix(b.Source, s.Title) {
 				used[s.Key] = true
+			}
+		}
+		if paint, ok := p.(*Paint); ok {
+			for _, w := range paint.Recoat {
+				for _, s := range c.Sources() {
+					used[s.Key] = used[s.Key] || strings.HasPrefix(w.Source, s.Title)
+				}
 			}
 		}
 		if b.Kind == "paint" || b.Kind == "thinner" {
@@ -146,9 +157,9 @@ func provenances(c *Catalogue) []Provenance {
 		}
 	}
 	for _, m := range c.Methods() {
-		all = append(all, m.TransferEfficiencyPercent.Provenance, m.RateM2H.Provenance)
-		if m.SmallParts != nil {
-			all = append(all, m.SmallParts.Provenance)
+		all = append(all, m.TransferEfficiencyPercent.Provenance, m.RateM2H.Provenance, m.PassWetFilmUM.Provenance, m.CleaningL.Provenance)
+		for _, e := range m.PartEfficiencies {
+			all = append(all, e.TransferEfficiencyPercent.Provenance)
 		}
 	}
 	for _, o := range c.Operations() {

@@ -52,6 +52,9 @@ func checkPacks(c *Common, report func(pointer, code, detail string)) {
 				report(at+"/"+size.name, "not_applicable", fmt.Sprintf("%s is no size of a %s; give %s", size.name, c.Kind, want))
 			}
 		}
+		if pack.Part != "" && c.Kind != "paint" {
+			report(at+"/part", "not_applicable", "part is of paints mixed of several; leave it out")
+		}
 		if given == 0 {
 			report(at+"/"+want, "required", fmt.Sprintf("%s is missing; give the size of the pack", want))
 		}

@@ -45,17 +45,17 @@ func (l *loader) product(p Product, r row) {
 
 func (l *loader) packs() {
 	seen := map[string]row{}
-	for _, r := range l.rows("packs.csv") {
+	for _, r := range append(l.rows("packs.csv"), l.rows("part_packs.csv")...) {
 		key := r.required("product")
 		origin := l.provenance(r)
 		size, _ := r.number("size")
-		pack := Pack{Price: price(r), Source: origin.Text()}
+		pack := Pack{Part: r.text("part"), Price: price(r), Source: origin.Text()}
 		p, ok := l.c.byID[key]
 		if !ok {
 			r.fault("product", "there is no product %q", clip(key))
 			continue
 		}
-		once(seen, key+" "+r.text("size"), r, "size", "pack")
+		once(seen, strings.TrimSpace(key+" "+pack.Part)+" "+r.text("size"), r, "size", "pack")
 		common := p.Base()
 		if unit := r.text("unit"); unit != common.Unit() {
 			r.fault("unit", "is %q; %s is bought in %s", clip(unit), key, common.Unit())
@@ -101,7 +101,7 @@ func (l *loader) check() {
 			at, column := r, strings.TrimPrefix(pointer, "/")
 			if i, field, ok := packPointer(pointer); ok {
 				at, column = l.packLines[common.ID][i], "size"
-				if field == "price" {
+				if field == "price" || field == "part" {
 					column = field
 				}
 			}

@@ -111,12 +111,12 @@ func TestLoadReportsAll(t *testing.T) {
 	files := copyOfData(t)
 	replaced(t, files, "tapes.csv", "masking,18,", "masking,-18,")
 	replaced(t, files, "paints.csv", "grey,60,", "grey,0,")
-	replaced(t, files, "paints.csv", ",21,75,", ",99,75,")
+	replaced(t, files, "paints.csv", ",21,,,0.5,75,", ",99,,,0.5,75,")
 	_, err := LoadFS(files)
 	var faults Faults
 	require.ErrorAs(t, err, &faults)
 	require.Len(t, faults, 3)
-	assert.Equal(t, []int{2, 4, 2}, []int{faults[0].Line, faults[1].Line, faults[2].Line})
+	assert.Equal(t, []int{2, 5, 2}, []int{faults[0].Line, faults[1].Line, faults[2].Line})
 	assert.Equal(t, "pot_life_at_c", faults[1].Column)
 	assert.Equal(t, "tapes.csv: width_mm", faults[2].File+": "+faults[2].Column)
 }

@@ -1,7 +1,6 @@
 package products
 
 import (
-	"maps"
 	"slices"
 	"strings"
 )
@@ -10,15 +9,11 @@ import (
 // outside which a number is a slip of the pen.
 type quantityForm struct{ unit, limits string }
 
-// smallParts is the share of a spray that lands where the part is smaller than
-// its fan; only methods whose fall is published have it.
-const smallParts = "small_parts_transfer_efficiency_percent"
-
 func formOf(quantity string) quantityForm {
 	switch quantity {
 	case "bulk_density_kg_m3":
 		return quantityForm{"kg/m³", "[50,8000]"}
-	case "breakdown_percent", "transfer_efficiency_percent", smallParts:
+	case "breakdown_percent", "transfer_efficiency_percent":
 		return quantityForm{"%", "(0,100]"}
 	case "size_um":
 		return quantityForm{"µm", "(0,10000]"}
@@ -30,6 +25,10 @@ func formOf(quantity string) quantityForm {
 		return quantityForm{"m/h", "(0,1000]"}
 	case "pressure_kpa":
 		return quantityForm{"kPa", "(0,1400]"}
+	case "pass_wet_film_um":
+		return quantityForm{"µm", "(0,5000]"}
+	case "cleaning_l":
+		return quantityForm{"L", "[0,100]"}
 	case "skin_mm":
 		return quantityForm{"mm", "(0,100]"}
 	case "dwell_s":
@@ -150,42 +149,6 @@ func (l *loader) mediaLimits() {
 		ordered(func(pointer, _, detail string) { r.fault(pointer[1:], "%s", detail) }, []rung{{"low", limit.Low}, {"high", limit.High}})
 		if m := l.media(r); m != nil && once(seen, strings.Join([]string{m.ID, limit.Quantity, limit.Substrate}, " "), r, "quantity", "limit") {
 			l.c.limits[m.ID] = append(l.c.limits[m.ID], limit)
-		}
-	}
-}
-
-func (l *loader) methods() {
-	seen, filled := map[string]row{}, map[string]row{}
-	for _, r := range l.rows("methods.csv") {
-		m := Method{ID: id(r, "id"), Name: r.required("name"), Note: r.text("note")}
-		if once(seen, m.ID, r, "id", "method") {
-			l.c.methods = append(l.c.methods, m)
-		}
-	}
-	for _, r := range l.rows("method_values.csv") {
-		v, ok := l.value(r, "transfer_efficiency_percent", smallParts, "rate_m2_h")
-		key := r.required("method")
-		i := slices.IndexFunc(l.c.methods, func(m Method) bool { return m.ID == key })
-		if i < 0 {
-			r.fault("method", "there is no method %q", clip(key))
-		}
-		if i < 0 || !ok || !once(filled, key+" "+v.Quantity, r, "quantity", "value") {
-			continue
-		}
-		switch v.Quantity {
-		case "rate_m2_h":
-			l.c.methods[i].RateM2H = v
-		case smallParts:
-			l.c.methods[i].SmallParts = &v
-		default:
-			l.c.methods[i].TransferEfficiencyPercent = v
-		}
-	}
-	for _, key := range slices.Sorted(maps.Keys(seen)) {
-		for _, quantity := range []string{"transfer_efficiency_percent", "rate_m2_h"} {
-			if _, ok := filled[key+" "+quantity]; !ok {
-				seen[key].fault("id", "%q has no usable %s in method_values.csv", clip(key), quantity)
-			}
 		}
 	}
 }

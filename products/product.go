@@ -37,6 +37,7 @@ type Pack struct {
 	PackKg    *float64 `json:"pack_kg,omitempty" limit:"[0.001,10000]" doc:"mass, of abrasive"`
 	PackM     *float64 `json:"pack_m,omitempty" limit:"[0.001,10000]" doc:"length of a roll, of tape and film"`
 	PackCount *float64 `json:"pack_count,omitempty" limit:"[1,100000]" doc:"pieces, of discs and items"`
+	Part      string   `json:"part,omitempty" doc:"base, hardener or activator, where the parts of a paint are sold apart; left out for a kit"`
 	Price     *Price   `json:"price,omitempty" doc:"of one pack, before tax; left out where unknown"`
 	Source    string   `json:"source,omitempty" doc:"where the price comes from"`
 }
