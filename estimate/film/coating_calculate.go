@@ -28,6 +28,10 @@ func (c Coating) Calculate() (Result, error) {
 	if r.WetFilmUm, err = WetFilm(c.DryFilmUm, f.solids, f.thinner); err != nil {
 		return Result{}, err
 	}
+	r.WetFilmAimUm = r.WetFilmUm * r.FilmFactorRatio
+	if err := c.strokes(&r); err != nil {
+		return Result{}, err
+	}
 	filling, err := ProfileFilm(c.ProfileUm, c.ProfileFillRatio)
 	if err != nil {
 		return Result{}, err
@@ -45,6 +49,10 @@ func (c Coating) Calculate() (Result, error) {
 		further := (r.PaintL - r.FirstCoatPaintL) / float64(c.Coats-1)
 		r.FurtherCoatPaintL = &further
 	}
+	if r.LeftInGunL, err = BatchLoss(c.Batches, c.BatchLossL); err != nil {
+		return Result{}, err
+	}
+	r.PaintL += r.LeftInGunL / (1 + f.thinner)
 	r.ThinnerL = r.PaintL * f.thinner
 	r.TotalL = r.PaintL + r.ThinnerL
 	r.AchievedSpreadingRateM2L = c.AreaM2 * float64(c.Coats) / r.PaintL
@@ -54,6 +62,22 @@ func (c Coating) Calculate() (Result, error) {
 	r.Working = c.working(r, f)
 	r.Warnings = c.warnings(r)
 	return r, nil
+}
+
+// strokes counts the passes of a coat, and finds the mean film that the least
+// reading of the rule asks for.
+func (c Coating) strokes(r *Result) error {
+	if least, bounded, err := LeastReadingFactor(c.FilmRule, c.FilmCovRatio); err != nil {
+		return err
+	} else if bounded {
+		r.LeastReadingFactorRatio = &least
+	}
+	if c.PassWetFilmUm == nil {
+		return nil
+	}
+	passes, err := Passes(r.WetFilmAimUm, *c.PassWetFilmUm)
+	r.Passes = &passes
+	return err
 }
 
 // fractions are the percentages of a coating, divided by 100 once.
@@ -81,7 +105,7 @@ func (c Coating) weigh(r *Result, f fractions, filling float64) error {
 	perArea := landed / c.AreaM2
 	sprayed := landed / f.efficiency
 	overspray := sprayed - landed
-	lost := sprayed/(1-f.loss) - landed
+	lost := sprayed/(1-f.loss) - landed + r.LeftInGunL/(1+f.thinner)*f.solids**c.DryFilmDensityKgL
 	r.DryFilmKg, r.DryFilmKgM2, r.OversprayKg, r.LostSolidsKg = &landed, &perArea, &overspray, &lost
 	return nil
 }
@@ -93,6 +117,9 @@ func (c Coating) warnings(r Result) []string {
 	}
 	if r.FilmFactorRatio > 2 {
 		said = append(said, fmt.Sprintf("the film rule makes the mean film %.2f times the nominal one; shipyards see such figures, but look at film_cov_ratio first", r.FilmFactorRatio))
+	}
+	if least := r.LeastReadingFactorRatio; least != nil && *least > r.FilmFactorRatio*(1+1e-9) {
+		said = append(said, fmt.Sprintf("the rule also bounds the least reading: with this scatter 1 %% of the readings would fail it unless the mean film is %.2f times the nominal one, not %.2f; measure film_cov_ratio, or give a thicker dry_film_um", *least, r.FilmFactorRatio))
 	}
 	if c.FilmRule == Min80Of20 && float64(c.Coats)*c.DryFilmUm < leastISOFilm {
 		said = append(said, "ISO 19840, from which min_80_20 is taken, is not meant for a nominal film below 40 µm")

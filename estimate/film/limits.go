@@ -23,5 +23,8 @@ var (
 	hoseLimits       = quantity.Limits{High: 1000, LowOpen: true}    // m
 	rateLimits       = quantity.Limits{High: 100000, LowOpen: true}  // m²/L
 	factorLimits     = quantity.Limits{Low: 1, High: mostFilmFactor} // mean over nominal film
+	passLimits       = quantity.Limits{Low: 1, High: 5000}           // µm wet
+	batchesLimits    = quantity.Limits{High: 5e6}                    // of all coats
+	batchLossLimits  = quantity.Limits{High: 1000}                   // L; a hose of 1 km and 35 mm
 	weightLimits     = quantity.Limits{Low: 0.01, High: 1}           // weight solids
 )

@@ -73,6 +73,47 @@ func (r Rule) quantile() (float64, error) {
 	return 0, fmt.Errorf("film rule %q is not one of %s", string(r), ruleNames())
 }
 
+// LeastReadingFactor returns the mean dry film over the nominal one that keeps
+// 99 % of the readings above the least that a rule lets any reading be: 0.8 of
+// the nominal film for min_80_20, 0.9 for min_90_10. bounded is false, and the
+// factor 0, where the rule bounds no single reading, or where the scatter is so
+// great that no mean is enough.
+//
+//	factor = max(1, least / (1 − z(0.99) · cov))
+//
+// cov is the coefficient of variation of the readings, in [0, 1]; outside it
+// returns a *quantity.RangeError, and a plain error for an unknown rule. The
+// share of 1 % is that of the table it is checked against.
+//
+// Source: mathematics of normally distributed readings (reference coating 7,
+// third column, derived there); the bounds A1 and A4. In tests/published.
+func LeastReadingFactor(rule Rule, cov float64) (factor float64, bounded bool, err error) {
+	if err := quantity.Within("coefficient of variation", cov, "", covLimits); err != nil {
+		return 0, false, err
+	}
+	if _, err := rule.quantile(); err != nil {
+		return 0, false, err
+	}
+	least := rule.LeastReading()
+	if room := 1 - normalQuantile(0.99)*cov; least > 0 && room > 0 {
+		return max(1, least/room), true, nil
+	}
+	return 0, false, nil
+}
+
+// LeastReading is the share of the nominal film that no reading may fall below,
+// 0 where the rule does not say. Source: ISO 19840 (reference coating A1); IMO
+// MSC.215(82) (A4).
+func (r Rule) LeastReading() float64 {
+	switch r {
+	case Min80Of20:
+		return 0.8
+	case Min90Of10:
+		return 0.9
+	}
+	return 0
+}
+
 // normalQuantile is exact to rounding. Source: definition of the error function.
 func normalQuantile(share float64) float64 { return math.Sqrt2 * math.Erfinv(2*share-1) }
 

@@ -6,6 +6,8 @@ import "filmbuild/surfaces/quantity"
 type Inspection struct {
 	AreaM2    float64  `json:"area_m2" limit:"(0,100000]" doc:"the coated surface"`
 	DryFilmUm *float64 `json:"dry_film_um,omitempty" limit:"[0.1,20000]" doc:"the dry film that was specified, all coats; gives the least readings that pass"`
+	FilmRule  string   `json:"film_rule,omitempty" doc:"mean (default), min_80_20 or min_90_10: what the readings must be"`
+	ProfileUm float64  `json:"profile_um,omitempty" limit:"[0,500]" doc:"blast profile under the paint; readings are corrected for it"`
 }
 
 // NewInspection returns an inspection without values; both are the user's.
@@ -16,7 +18,12 @@ func NewInspection() *Inspection { return &Inspection{} }
 const leastSpot = 0.8
 
 // Check reports every fault of the input.
-func (i *Inspection) Check(report func(pointer, code, detail string)) { quantity.Check(i, report) }
+func (i *Inspection) Check(report func(pointer, code, detail string)) {
+	quantity.Check(i, report)
+	if _, err := acceptanceOf(i.FilmRule); err != nil {
+		report("/film_rule", "unknown_kind", err.Error())
+	}
+}
 
 // Result is how many readings are taken, and what they must be.
 type Result struct {
@@ -26,6 +33,9 @@ type Result struct {
 	LeastAreaMeanUm *float64 `json:"least_area_mean_um,omitempty"` // mean of an area's 5 spots
 	LeastSpotUm     *float64 `json:"least_spot_um,omitempty"`      // mean of a spot's 3 readings
 	AreasByFeet     *int     `json:"areas_by_feet,omitempty"`      // where counting in square feet asks for more
+	LeastReadingUm  *float64 `json:"least_reading_um,omitempty"`   // no reading below it, by the minimum rules
+	MostBelow       *int     `json:"most_below,omitempty"`         // readings that may lie below the specified film, by the minimum rules
+	MostReadingUm   *float64 `json:"most_reading_um,omitempty"`    // usual bound; the paint maker's own comes first
 
 	Working  []quantity.Working `json:"working"`
 	Warnings []string           `json:"warnings,omitempty"`
@@ -63,6 +73,12 @@ func (i Inspection) Calculate() (Result, error) {
 			return Result{}, err
 		}
 		r.LeastAreaMeanUm, r.LeastSpotUm = new(*i.DryFilmUm), new(leastSpot**i.DryFilmUm)
+		if err := i.accept(&r); err != nil {
+			return Result{}, err
+		}
+	}
+	if i.ProfileUm > 0 {
+		r.Warnings = append(r.Warnings, "on a blast profile a gauge zeroed on smooth metal reads above the peaks and into the valleys: zero it on the blasted metal, or deduct the reading of the bare profile (ASTM D7091 and SSPC-PA 2 practice)")
 	}
 	return r, nil
 }

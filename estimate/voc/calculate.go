@@ -89,17 +89,24 @@ func (m *Mixture) hold(r *Result, t total) error {
 	if m.ThinnerVOCGL == nil {
 		return nil
 	}
+	counted := 1 - (or0(m.ThinnerWaterVolumePercent)+or0(m.ThinnerExemptVolumePercent))/100
 	litres, bounded, err := MaxThinner(t.voc, t.rest(), limit, *m.ThinnerVOCGL)
 	if err != nil {
 		return err
+	}
+	if counted <= 0 && *r.WithinLimit {
+		bounded = false // water and exempt solvent add nothing that counts
 	}
 	if !bounded {
 		r.Warnings = append(r.Warnings, fmt.Sprintf("this thinner has %g g/L, not above the limit of %g g/L, so no amount of it takes the mixture over; the maker's greatest thinning still holds", *m.ThinnerVOCGL, limit))
 		return nil
 	}
+	if litres > 0 {
+		litres /= counted // only what is neither water nor exempt counts
+	}
 	r.MaxThinnerL, r.MaxThinnerPercent = &litres, new(100*litres/t.volume)
-	r.Working = append(r.Working, quantity.Working{Quantity: "max_thinner_l", Value: litres, Unit: "L", Formula: "max(0, (L·(V − Vw − Ve) − W)/(T − L))",
-		Terms: map[string]float64{"L": limit, "V": t.volume, "Vw": t.water, "Ve": t.exempt, "W": t.voc, "T": *m.ThinnerVOCGL}, Source: sourceMixture})
+	r.Working = append(r.Working, quantity.Working{Quantity: "max_thinner_l", Value: litres, Unit: "L", Formula: "max(0, (L·(V − Vw − Ve) − W)/((T − L)·c))",
+		Terms: map[string]float64{"c": counted, "L": limit, "V": t.volume, "Vw": t.water, "Ve": t.exempt, "W": t.voc, "T": *m.ThinnerVOCGL}, Source: sourceMixture})
 	return nil
 }
 

@@ -39,6 +39,12 @@ func (m *Mixture) Check(report func(pointer, code, detail string)) {
 	if m.ThinnerVOCGL != nil && m.LimitGL == nil {
 		report("/limit_g_l", "required", "limit_g_l is missing; how much thinner may be added depends on it")
 	}
+	if m.ThinnerVOCGL == nil && (m.ThinnerWaterVolumePercent != nil || m.ThinnerExemptVolumePercent != nil) {
+		report("/thinner_voc_g_l", "required", "thinner_voc_g_l is missing; of water and exempt solvent it is 0")
+	}
+	if sum := or0(m.ThinnerWaterVolumePercent) + or0(m.ThinnerExemptVolumePercent); sum > 100 {
+		report("/thinner_water_volume_percent", "inconsistent", fmt.Sprintf("water and exempt solvent are %.4g %% of the thinner; together they must be at most 100 %%", sum))
+	}
 	if !sound {
 		return
 	}

@@ -24,6 +24,9 @@ type Mixture struct {
 	Parts        []Part   `json:"parts" doc:"everything that is mixed, 1 to 50"`
 	LimitGL      *float64 `json:"limit_g_l,omitempty" limit:"[1,1500]" doc:"the limit of the rule that holds where the coating is used"`
 	ThinnerVOCGL *float64 `json:"thinner_voc_g_l,omitempty" limit:"[0,1500]" doc:"VOC of a thinner, to see how much of it may be added; needs limit_g_l"`
+
+	ThinnerWaterVolumePercent  *float64 `json:"thinner_water_volume_percent,omitempty" limit:"[0,100]" doc:"share of that thinner that is water"`
+	ThinnerExemptVolumePercent *float64 `json:"thinner_exempt_volume_percent,omitempty" limit:"[0,100]" doc:"share of that thinner that is exempt solvent; its VOC is less both"`
 }
 
 // NewMixture returns a mixture without parts or limit; both are the user's.
