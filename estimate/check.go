@@ -41,6 +41,7 @@ type checker struct {
 	picked    int                   // faces chosen so far, for MostChosen
 	effort    int                   // spent on parts
 	parts     map[[2]int]regionPart // region and surface -> what the region is of it
+	markedOn  map[int]selection     // marking -> what it is painted on
 	currency  money.Currency
 
 	componentAt, regionAt map[string]int // id -> index, the first of that id
@@ -252,6 +253,7 @@ func (c *checker) regions() {
 }
 
 func (c *checker) markings() {
+	c.markedOn = map[int]selection{}
 	seen := map[string]string{}
 	for i := range c.job.Markings {
 		m, at := &c.job.Markings[i], "/markings/"+strconv.Itoa(i)
@@ -263,8 +265,11 @@ func (c *checker) markings() {
 			m.Figure.Check(c.faults.At(at))
 		}
 		if m.On != "" {
-			c.choose([]string{m.On}, at+"/on")
+			if on, ok := c.choose([]string{m.On}, at+"/on"); ok {
+				c.markedOn[i] = on
+			}
 		}
+		c.place(m, at)
 	}
 }
 

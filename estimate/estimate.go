@@ -16,6 +16,7 @@ type Estimate struct {
 	Steps            []StepEstimate `json:"steps"`
 	Order            []OrderLine    `json:"order"`
 	Budget           Budget         `json:"budget"`
+	Placings         []Placing      `json:"placings,omitempty"` // of markings that say where they were
 	Totals           Totals         `json:"totals"`
 	Assumptions      []Assumption   `json:"assumptions"`
 	Cautions         []Caution      `json:"cautions"` // those of all steps, each once
@@ -69,7 +70,8 @@ type StepEstimate struct {
 	Materials    []Material         `json:"materials"`
 	Mixing       []Mixing           `json:"mixing,omitempty"`
 	Working      []quantity.Working `json:"working"`
-	Wear         []string           `json:"wear"` // what to put on; the cautions say why
+	Instructions []string           `json:"instructions,omitempty"` // what to do before or in it, beside its figures
+	Wear         []string           `json:"wear"`                   // what to put on; the cautions say why
 	Cautions     []Caution          `json:"cautions"`
 	Checks       []Check            `json:"checks"` // tests to make at the end of the step
 	Warnings     []string           `json:"warnings"`

@@ -14,6 +14,7 @@ import (
 	"filmbuild/products"
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
+	"filmbuild/surfaces/placing"
 )
 
 // Job is the whole document: what is treated, how, with what, at which prices.
@@ -92,6 +93,7 @@ type Marking struct {
 	Note   string         `json:"note,omitempty" doc:"free text; not used in any figure"`
 	Count  int            `json:"count,omitempty" limit:"[1,100000]" doc:"how many are painted in all"`
 	On     string         `json:"on,omitempty" doc:"component, component/face or region it is painted on"`
+	Place  *placing.Place `json:"place,omitempty" doc:"where it was and goes back to: distances from edges, station lines or tapes"`
 	Figure marking.Figure `json:"-" wire:"inline"`
 }
 

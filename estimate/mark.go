@@ -65,8 +65,7 @@ func (r *run) figures(p *Mark, at string) figures {
 			r.faults.Addf(below, "duplicate_id", "marking %q is named twice; count says how many are painted", id)
 			continue
 		case r.job.Markings[k].Figure == nil || r.faults.HasBelow("/markings/"+strconv.Itoa(k)):
-			r.faults.Addf(below, "unknown_reference", "marking %q has a fault of its own", clip(id))
-			continue
+			continue // its own faults say why
 		}
 		seen[id] = true
 		one, err := marking.Measure(r.job.Markings[k].Figure)

@@ -46,6 +46,7 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}
+	r.placings()
 	r.areas()
 	r.order(catalogue.Currency())
 	if err := faults.Err(); err != nil {

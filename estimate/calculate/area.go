@@ -46,6 +46,9 @@ func (f *figure) Check(_ *products.Catalogue, faults *fault.List) {
 	if f.Figure != nil {
 		f.Figure.Check(faults.At(""))
 	}
+	if f.Place != nil {
+		f.Place.Check(faults.At("/place"))
+	}
 }
 
 func (f *figure) Answer() (any, error) { return marking.Measure(f.Figure) }

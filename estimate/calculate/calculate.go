@@ -49,6 +49,7 @@ func All() []Calculator {
 		{"marking", "Areas by colour and edges of a marking.", func() Input { return &figure{} }},
 		{"masking", "Tape and film for a length of edge.", func() Input { return pure[*masking.Masking, masking.Result]{masking.NewMasking()} }},
 		{"packs", "The cheapest whole packs that cover a need.", func() Input { return &packs{} }},
+		{"placing", "Where a marking was, from distances to edges, station lines or taped distances, and how sure that is.", newFix},
 		{"pot-life", "How long a mixed paint can be used, and how much to mix.", func() Input { return pure[*climate.PotLife, climate.PotLifeResult]{climate.NewPotLife()} }},
 		{"voc", "Solvent content of a mixed paint, less water and exempt solvents.", func() Input { return pure[*voc.Mixture, voc.Result]{voc.NewMixture()} }},
 	}

@@ -27,6 +27,7 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.cautions()
 	t.parts()
 	t.steps()
+	t.placings()
 	t.money()
 	t.budget()
 	t.working()

@@ -5,6 +5,7 @@ import (
 	"filmbuild/estimate/blast"
 	"filmbuild/estimate/film"
 	"filmbuild/products"
+	"filmbuild/surfaces/placing"
 )
 
 // moneyPattern is what the reader of money accepts as text and what amounts are
@@ -77,5 +78,8 @@ func fixedWords() (map[string][]string, error) {
 		"Liquid.use":          products.LiquidUses(),
 		"Tape.use":            products.TapeUses(),
 		"Film.use":            products.FilmUses(),
+		"Place.side":          placing.Sides(),
+		"Place.anchor":        placing.Anchors(),
+		"Station.face":        placing.Faces(),
 	}, nil
 }

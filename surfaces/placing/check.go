@@ -8,6 +8,17 @@ import (
 	"filmbuild/surfaces/quantity"
 )
 
+// Faces are those on which a place by stations may lie.
+func Faces() []string { return []string{"left", "right", "upper", "lower"} }
+
+// Anchors are the points of a figure that may be measured.
+func Anchors() []string {
+	return []string{"centre", "lower_left", "lower_right", "upper_left", "upper_right", "origin"}
+}
+
+// Sides are those of the way between two known points.
+func Sides() []string { return []string{"left", "right"} }
+
 type reporter = func(pointer, code, detail string)
 
 // Check reports every fault of a place, fixes that cannot be among them.
@@ -15,8 +26,8 @@ func (p *Place) Check(report func(pointer, code, detail string)) {
 	clean := true
 	tell := func(pointer, code, detail string) { clean = false; report(pointer, code, detail) }
 	quantity.Check(p, tell)
-	oneOf("/side", p.Side, tell, "left", "right")
-	oneOf("/anchor", p.Anchor, tell, "centre", "lower_left", "lower_right", "upper_left", "upper_right", "origin")
+	oneOf("/side", p.Side, tell, Sides()...)
+	oneOf("/anchor", p.Anchor, tell, Anchors()...)
 	ways := 0
 	for _, given := range []bool{p.Offsets != nil, p.Station != nil, len(p.Tapes) > 0} {
 		if given {
@@ -30,7 +41,7 @@ func (p *Place) Check(report func(pointer, code, detail string)) {
 		tell("", "inconsistent", "the place is given in more than one way; give offsets, station or tapes alone")
 	}
 	if s := p.Station; s != nil {
-		oneOf("/station/face", s.Face, tell, "left", "right", "upper", "lower")
+		oneOf("/station/face", s.Face, tell, Faces()...)
 		if s.Datum == "" {
 			tell("/station/datum", "required", "datum is missing; say from where stations and water lines count, since makers differ")
 		}

@@ -27,15 +27,14 @@ func (p *Place) starts() []planar.Point {
 // fit improves a point by Gauss and Newton, halving a step that makes it worse.
 func (p *Place) fit(at planar.Point) planar.Point {
 	for range 100 {
-		xx, xy, yy, gx, gy := p.normal(at)
-		under := xx*yy - xy*xy
-		if !(under > 1e-12) {
+		n, grow := p.normal(at)
+		if !(n.determinant() > 1e-12) {
 			return at
 		}
-		dx, dy := (yy*gx-xy*gy)/under, (xx*gy-xy*gx)/under
+		step := n.solve(grow)
 		now, moved := p.residual(at), false
 		for k := 1.0; k > 1e-6; k /= 2 {
-			next := planar.Point{X: at.X + k*dx, Y: at.Y + k*dy}
+			next := planar.Point{X: at.X + k*step.X, Y: at.Y + k*step.Y}
 			if p.residual(next) < now {
 				at, moved = next, true
 				break
@@ -49,16 +48,25 @@ func (p *Place) fit(at planar.Point) planar.Point {
 }
 
 // normal is JᵀJ and Jᵀ·(r − |p − pᵢ|) at a point.
-func (p *Place) normal(at planar.Point) (xx, xy, yy, gx, gy float64) {
-	for _, t := range p.Tapes {
-		away := t.from(at)
-		if away == 0 {
-			continue
-		}
-		x, y, off := (at.X-t.XM)/away, (at.Y-t.YM)/away, t.DistanceM-away
-		xx, xy, yy, gx, gy = xx+x*x, xy+x*y, yy+y*y, gx+x*off, gy+y*off
+func (p *Place) normal(at planar.Point) (n normal, grow planar.Point) {
+	ways := p.ways(at)
+	for i, u := range ways {
+		off := p.Tapes[i].DistanceM - p.Tapes[i].from(at)
+		grow.X, grow.Y = grow.X+u.X*off, grow.Y+u.Y*off
 	}
-	return xx, xy, yy, gx, gy
+	return normalOf(ways), grow
+}
+
+// ways are the directions in which the tapes grow at a point; none is given at
+// the very point that a tape is held to.
+func (p *Place) ways(at planar.Point) []planar.Point {
+	out := make([]planar.Point, len(p.Tapes))
+	for i, t := range p.Tapes {
+		if away := t.from(at); away > 0 {
+			out[i] = planar.Point{X: (at.X - t.XM) / away, Y: (at.Y - t.YM) / away}
+		}
+	}
+	return out
 }
 
 // residual is the root mean square by which the tapes disagree at a point.
@@ -71,18 +79,15 @@ func (p *Place) residual(at planar.Point) float64 {
 	return math.Sqrt(sum / float64(len(p.Tapes)))
 }
 
-// spread is the error of the place over that of a tape, and the angle of two
-// tapes that comes nearest to 90°.
-func (p *Place) spread(at planar.Point) (ratio, angleDeg float64) {
-	xx, xy, yy, _, _ := p.normal(at)
-	ratio = math.Sqrt((xx + yy) / (xx*yy - xy*xy))
+// steepest is the angle of two tapes that comes nearest to 90°.
+func (p *Place) steepest(at planar.Point) (angleDeg float64) {
 	for i := range p.Tapes {
 		angle := angleAt(at, p.Tapes[i], p.Tapes[(i+1)%len(p.Tapes)])
 		if i == 0 || math.Abs(angle-90) < math.Abs(angleDeg-90) {
 			angleDeg = angle
 		}
 	}
-	return ratio, angleDeg
+	return angleDeg
 }
 
 // inLine reports whether the known points lie in one line, to a thousandth of

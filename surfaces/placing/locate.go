@@ -3,6 +3,8 @@ package placing
 import (
 	"fmt"
 	"math"
+
+	"filmbuild/surfaces/planar"
 )
 
 // locate finds a place whose fields are in range; what cannot be is reported.
@@ -18,7 +20,9 @@ func (p *Place) locate(report reporter) Fix {
 	default:
 		p.threeTapes(&f, report)
 	}
+	f.Measures = p.measures(f)
 	other := f.Other()
+	other.MirrorFigure = p.MirrorFigure
 	f.OtherSide = &other
 	return f
 }
@@ -32,14 +36,20 @@ func (o *Offsets) locate(f *Fix, tapeMM float64, report reporter) {
 	if refuseAngle(o.AngleDeg, "/offsets/angle_deg", "the edges meet", report) {
 		return
 	}
-	sin, cos := math.Sincos(o.AngleDeg * math.Pi / 180)
-	if o.AngleDeg == 90 {
-		cos = 0
-	}
+	sin, cos := o.sincos()
 	f.XM, f.YM = (o.FromBM+o.FromAM*cos)/sin, o.FromAM
-	f.note("x_m", f.XM, "(b + a·cos φ)/sin φ", map[string]float64{"a": o.FromAM, "b": o.FromBM, "φ°": o.AngleDeg}, "identity")
-	f.setError(o.AngleDeg, tapeMM)
+	f.note("x_m", f.XM, "(b + a·cos_φ)/sin_φ", map[string]float64{"a": o.FromAM, "b": o.FromBM, "cos_φ": cos, "sin_φ": sin}, "identity")
+	f.note("y_m", f.YM, "a", map[string]float64{"a": o.FromAM}, "identity")
+	f.setError([]planar.Point{{Y: 1}, {X: sin, Y: -cos}}, o.AngleDeg, tapeMM)
 	f.warnWeak("the edges meet")
+}
+
+// sincos are those of the angle of the edges, exact where they are square.
+func (o *Offsets) sincos() (sin, cos float64) {
+	if o.AngleDeg == 90 {
+		return 1, 0
+	}
+	return math.Sincos(o.AngleDeg * math.Pi / 180)
 }
 
 // locate puts a station onto its face, seen from outside: on the left side aft
@@ -63,7 +73,7 @@ func (s *Station) locate(f *Fix, tapeMM float64) {
 	default:
 		f.XM, f.YM = -s.ButtLineM, -s.StationM
 	}
-	f.setError(90, tapeMM)
+	f.setError([]planar.Point{{X: 1}, {Y: 1}}, 90, tapeMM)
 }
 
 // refuseAngle reports two measures so nearly in one line that they fix nothing.

@@ -23,6 +23,8 @@ func taped(tapes ...Tape) *Place {
 	return p
 }
 
+func tape(x, y, distance float64) Tape { return Tape{XM: x, YM: y, DistanceM: distance} }
+
 func located(t require.TestingT, p *Place) Fix {
 	f, err := p.Locate()
 	require.NoError(t, err)
@@ -60,8 +62,8 @@ func TestTapesLeadBack(t *testing.T) {
 // moved one by one (an independent way: differences).
 func TestErrorIsThatOfMovedTapes(t *testing.T) {
 	for name, p := range map[string]*Place{
-		"two":   taped(Tape{0, 0, 0.8}, Tape{1, 0, 0.7}),
-		"three": taped(Tape{0, 0, 5}, Tape{8, 0, 5}, Tape{4, 9, 6}),
+		"two":   taped(tape(0, 0, 0.8), tape(1, 0, 0.7)),
+		"three": taped(tape(0, 0, 5), tape(8, 0, 5), tape(4, 9, 6)),
 	} {
 		whole, sum := located(t, p), 0.0
 		const step = 1e-6
@@ -78,7 +80,7 @@ func TestErrorIsThatOfMovedTapes(t *testing.T) {
 	o := NewPlace()
 	o.Offsets = &Offsets{FromAM: 0.3, FromBM: 0.5, AngleDeg: 80}
 	whole, sum := located(t, o), 0.0
-	for _, d := range []Offsets{{1e-6, 0, 0}, {0, 1e-6, 0}} {
+	for _, d := range []Offsets{{FromAM: 1e-6}, {FromBM: 1e-6}} {
 		moved := NewPlace()
 		moved.Offsets = &Offsets{FromAM: 0.3 + d.FromAM, FromBM: 0.5 + d.FromBM, AngleDeg: 80}
 		f := located(t, moved)
@@ -90,7 +92,7 @@ func TestErrorIsThatOfMovedTapes(t *testing.T) {
 // Three tapes, one of them a little long: least squares shares the error out,
 // and no point near by fits better (identity of a minimum).
 func TestLeastSquares(t *testing.T) {
-	p := taped(Tape{0, 0, 5.004}, Tape{8, 0, 5}, Tape{4, 9, 6})
+	p := taped(tape(0, 0, 5.004), tape(8, 0, 5), tape(4, 9, 6))
 	f := located(t, p)
 	assert.Greater(t, f.ResidualM, 1e-4)
 	require.Len(t, f.ResidualsM, 3)
@@ -109,12 +111,12 @@ func TestImpossibleFixes(t *testing.T) {
 		place *Place
 		said  string
 	}{
-		"too short":      {taped(Tape{0, 0, 0.3}, Tape{1, 0, 0.6}), "too short to meet"},
-		"inside":         {taped(Tape{0, 0, 2}, Tape{1, 0, 0.6}), "inside the other"},
-		"one point":      {taped(Tape{1, 1, 2}, Tape{1, 1, 2}), "the two points are one"},
-		"in one line":    {taped(Tape{0, 0, 0.5}, Tape{1, 0, 0.5}), "nearly in one line"},
-		"three short":    {taped(Tape{0, 0, 1}, Tape{10, 0, 1}, Tape{5, 9, 1}), "do not meet"},
-		"three in line":  {taped(Tape{0, 0, 1}, Tape{2, 0, 1}, Tape{5, 0, 4}), "nearly in one line"},
+		"too short":      {taped(tape(0, 0, 0.3), tape(1, 0, 0.6)), "too short to meet"},
+		"inside":         {taped(tape(0, 0, 2), tape(1, 0, 0.6)), "inside the other"},
+		"one point":      {taped(tape(1, 1, 2), tape(1, 1, 2)), "the two points are one"},
+		"in one line":    {taped(tape(0, 0, 0.5), tape(1, 0, 0.5)), "nearly in one line"},
+		"three short":    {taped(tape(0, 0, 1), tape(10, 0, 1), tape(5, 9, 1)), "do not meet"},
+		"three in line":  {taped(tape(0, 0, 1), tape(2, 0, 1), tape(5, 0, 4)), "nearly in one line"},
 		"edges parallel": {&Place{Side: "left", Anchor: "centre", Offsets: &Offsets{AngleDeg: 0.5}}, "nearly in one line"},
 	} {
 		_, err := c.place.Locate()
@@ -124,9 +126,9 @@ func TestImpossibleFixes(t *testing.T) {
 
 func TestFaultsOfPlaces(t *testing.T) {
 	assert.Equal(t, map[string]string{"": "required"}, faultsOf(NewPlace()))
-	p := taped(Tape{0, 0, 1})
+	p := taped(tape(0, 0, 1))
 	assert.Equal(t, map[string]string{"/tapes": "out_of_range"}, faultsOf(p))
-	p.Tapes = []Tape{{0, 0, 0}, {math.NaN(), 0, 1}}
+	p.Tapes = []Tape{tape(0, 0, 0), tape(math.NaN(), 0, 1)}
 	p.Side, p.Anchor, p.TapeErrorMM, p.RotationDeg = "up", "middle", -1, 400
 	assert.Equal(t, map[string]string{
 		"/tapes/0/distance_m": "out_of_range", "/tapes/1/x_m": "out_of_range", "/side": "unknown_kind", "/anchor": "unknown_kind",
@@ -138,14 +140,14 @@ func TestFaultsOfPlaces(t *testing.T) {
 }
 
 func TestWeakFixesAreSaid(t *testing.T) {
-	f := located(t, taped(Tape{0, 0, 1.01}, Tape{2, 0, 1.01}))
+	f := located(t, taped(tape(0, 0, 1.01), tape(2, 0, 1.01)))
 	require.Len(t, f.Warnings, 1)
 	assert.Contains(t, f.Warnings[0], "5.1 times")
-	assert.Empty(t, located(t, taped(Tape{0, 0, 0.6}, Tape{1, 0, 0.8})).Warnings)
-	three := located(t, taped(Tape{0, 0, 5}, Tape{3, 0, 4}, Tape{6, 0, 5}))
+	assert.Empty(t, located(t, taped(tape(0, 0, 0.6), tape(1, 0, 0.8))).Warnings)
+	three := located(t, taped(tape(0, 0, 5), tape(3, 0, 4), tape(6, 0, 5)))
 	assert.Contains(t, three.Warnings[0], "one line")
 	assert.InDelta(t, 4, three.YM, 1e-9)
-	mirrored := taped(Tape{0, 0, 5}, Tape{3, 0, 4}, Tape{6, 0, 5})
+	mirrored := taped(tape(0, 0, 5), tape(3, 0, 4), tape(6, 0, 5))
 	mirrored.Side = "right"
 	assert.InDelta(t, -4, located(t, mirrored).YM, 1e-9)
 }
@@ -180,6 +182,24 @@ func TestOtherSide(t *testing.T) {
 		a, b := here.Point(pair[0]), there.Point(pair[1])
 		assert.InDelta(t, -a.X, b.X, 1e-12)
 		assert.InDelta(t, a.Y, b.Y, 1e-12)
+	}
+}
+
+// A figure that is mirrored too: every point of it comes to the mirror image of
+// where it is here (identity).
+func TestMirroredFigure(t *testing.T) {
+	p := NewPlace()
+	p.Offsets = &Offsets{FromAM: 1, FromBM: 2, AngleDeg: 90}
+	p.RotationDeg, p.MirrorFigure = 20, true
+	box := planar.Box{Min: planar.Point{X: 1, Y: 2}, Max: planar.Point{X: 4, Y: 3}}
+	for _, anchor := range Anchors() {
+		p.Anchor = anchor
+		f := located(t, p)
+		for _, at := range []planar.Point{box.Min, box.Max, {X: 2, Y: 2.25}} {
+			here, there := f.Placement(box).Point(at), f.OtherSide.Placement(box).Point(at)
+			assert.InDelta(t, -here.X, there.X, 1e-12, anchor)
+			assert.InDelta(t, here.Y, there.Y, 1e-12, anchor)
+		}
 	}
 }
 
@@ -220,9 +240,9 @@ func FuzzLocate(f *testing.F) {
 	f.Add(0.0, 0.0, 0.8, 1.0, 0.0, 0.7, 0.0, 0.0, 0.0)
 	f.Add(0.0, 0.0, 5.0, 8.0, 0.0, 5.0, 4.0, 9.0, 6.0)
 	f.Fuzz(func(t *testing.T, a, b, c, d, e, g, h, i, j float64) {
-		p := taped(Tape{a, b, c}, Tape{d, e, g})
+		p := taped(tape(a, b, c), tape(d, e, g))
 		if j != 0 {
-			p.Tapes = append(p.Tapes, Tape{h, i, j})
+			p.Tapes = append(p.Tapes, tape(h, i, j))
 		}
 		fix, err := p.Locate()
 		if err != nil {

@@ -61,9 +61,9 @@ func (p *Place) twoTapes(f *Fix, report reporter) {
 	}
 	f.XM, f.YM = at.X, at.Y
 	d := math.Hypot(b.XM-a.XM, b.YM-a.YM)
-	terms := map[string]float64{"d": d, "r₁": a.DistanceM, "r₂": b.DistanceM}
-	f.note("along_m", (d*d+a.DistanceM*a.DistanceM-b.DistanceM*b.DistanceM)/(2*d), "(d² + r₁² − r₂²)/(2·d)", terms, "intersection of two circles: identity")
-	f.setError(angle, p.TapeErrorMM)
+	terms := map[string]float64{"d": d, "r1": a.DistanceM, "r2": b.DistanceM}
+	f.note("along_m", (d*d+a.DistanceM*a.DistanceM-b.DistanceM*b.DistanceM)/(2*d), "(d^2 + r1^2 − r2^2)/(2·d)", terms, "intersection of two circles: identity")
+	f.setError(p.ways(at), angle, p.TapeErrorMM)
 	f.warnWeak("the tapes meet")
 }
 
@@ -109,8 +109,7 @@ func (p *Place) threeTapes(f *Fix, report reporter) {
 		report("/tapes", "inconsistent", fmt.Sprintf("the tapes do not meet: the best point is off by %.3g m (root mean square), for tapes good to %.3g m; measure again, one of them was probably read wrong", least, p.TapeErrorMM/1000))
 		return
 	}
-	ratio, steepest := p.spread(best)
-	if !(ratio < math.Sqrt2/math.Sin(leastDeg*math.Pi/180)) {
+	if n := normalOf(p.ways(best)); !(n.ratio() < math.Sqrt2/math.Sin(leastDeg*math.Pi/180)) {
 		report("/tapes", "inconsistent", "the tapes lie so nearly in one line that the point may be anywhere along it; measure from other references, best at about 90°")
 		return
 	}
@@ -118,8 +117,7 @@ func (p *Place) threeTapes(f *Fix, report reporter) {
 	for _, t := range p.Tapes {
 		f.ResidualsM = append(f.ResidualsM, t.DistanceM-t.from(best))
 	}
-	f.AngleDeg, f.ErrorRatio, f.ErrorM = steepest, ratio, ratio*p.TapeErrorMM/1000
-	f.note("error_m", f.ErrorM, "s·√trace((JᵀJ)⁻¹)", map[string]float64{"s": p.TapeErrorMM / 1000}, "least squares")
-	f.note("residual_m", least, "√(Σ (|p − pᵢ| − rᵢ)²/3)", map[string]float64{"r₁": p.Tapes[0].DistanceM, "r₂": p.Tapes[1].DistanceM, "r₃": p.Tapes[2].DistanceM}, "least squares")
+	f.setError(p.ways(best), p.steepest(best), p.TapeErrorMM)
+	f.note("residual_m", least, "√((e1^2 + e2^2 + e3^2)/3)", map[string]float64{"e1": f.ResidualsM[0], "e2": f.ResidualsM[1], "e3": f.ResidualsM[2]}, "least squares")
 	f.warnWeak("the tapes meet")
 }
