@@ -10,14 +10,11 @@ func (b Blasting) Calculate() (Result, error) {
 	if err := b.withinLimits(); err != nil {
 		return Result{}, err
 	}
-	if err := b.air(&r); err != nil {
-		return Result{}, err
+	for _, part := range []func(*Result) error{b.air, b.hose, b.flow, b.media, b.waste, b.drums, b.dust} {
+		if err := part(&r); err != nil {
+			return Result{}, err
+		}
 	}
-	if err := b.flow(&r); err != nil {
-		return Result{}, err
-	}
-	b.media(&r)
-	b.waste(&r)
 	r.Working = b.working(r)
 	r.Warnings = b.warnings(r)
 	return r, nil
@@ -28,6 +25,11 @@ func (b Blasting) withinLimits() error {
 	if err := quantity.Within("nozzles", float64(b.Nozzles), "", quantity.Limits{Low: 1, High: 50}); err != nil {
 		return err
 	}
+	if b.BatchPasses != nil {
+		if err := quantity.Within("batch passes", float64(*b.BatchPasses), "", quantity.Limits{Low: 1, High: 1000}); err != nil {
+			return err
+		}
+	}
 	for _, g := range []struct {
 		name, unit string
 		value      *float64
@@ -35,12 +37,24 @@ func (b Blasting) withinLimits() error {
 	}{
 		{"area", "m²", b.AreaM2, areaLimits},
 		{"strip rate", "m²/h", b.StripRateM2H, stripRateLimits},
+		{"availability", "%", &b.AvailabilityPercent, quantity.Limits{Low: 1, High: 100}},
 		{"media flow", "kg/h", b.MediaFlowKgH, flowLimits},
 		{"breakdown", "%", b.BreakdownPercent, quantity.Limits{Low: 100 * breakdownLimits.Low, High: 100}},
+		{"carry-out", "%", &b.CarryOutPercent, quantity.Limits{High: 99}},
 		{"removed film density", "kg/L", b.RemovedFilmDensityKgL, quantity.Limits{Low: 0.5, High: 10}},
 		{"collected debris", "kg", b.CollectedDebrisKg, quantity.Limits{High: 1e7}},
 		{"working charge", "kg", &b.WorkingChargeKg, quantity.Limits{High: 100000}},
+		{"batch", "kg", b.BatchKg, quantity.Limits{Low: 0.1, High: 100000}},
 		{"removed film", "µm", &b.RemovedFilmUm, quantity.Limits{High: 20000}},
+		{"other air", "m³/min", &b.OtherAirM3Min, quantity.Limits{High: 500}},
+		{"compressor supply", "m³/min", b.CompressorSupplyM3Min, quantity.Limits{High: 5000, LowOpen: true}},
+		{"wind", "m/s", b.WindMS, quantity.Limits{High: 50}},
+		{"dust control", "%", &b.DustControlPercent, quantity.Limits{High: 100}},
+		{"drum", "L", &b.DrumL, quantity.Limits{Low: 1, High: 20000}},
+		{"drum fill", "%", &b.DrumFillPercent, quantity.Limits{Low: 1, High: 100}},
+		{"drum weight", "kg", &b.DrumMostKg, quantity.Limits{Low: 1, High: 20000}},
+		{"hose length", "m", b.HoseLengthM, hoseLengthLimits},
+		{"hose bore", "mm", b.HoseBoreMm, hoseBoreLimits},
 	} {
 		if g.value == nil {
 			continue
@@ -49,101 +63,8 @@ func (b Blasting) withinLimits() error {
 			return err
 		}
 	}
+	if loss, known := b.loss(); known {
+		return quantity.Within("breakdown and carry-out", 100*loss, "%", quantity.Limits{High: 100 * (1 + 1e-12)})
+	}
 	return nil
-}
-
-func (b Blasting) discharge() float64 {
-	switch {
-	case b.DischargeCoefficient != nil:
-		return *b.DischargeCoefficient
-	case b.Feed == Suction:
-		return SuctionDischarge
-	}
-	return PressureDischarge
-}
-
-func (b Blasting) air(r *Result) error {
-	nozzles := float64(b.Nozzles)
-	one, err := FreeAir(b.NozzleBoreMm, b.PressureKPa, b.AmbientPressureKPa, b.discharge())
-	if err != nil {
-		return err
-	}
-	worn, err := WornBore(b.NozzleBoreMm)
-	if err != nil {
-		return err
-	}
-	r.DischargeUsed = b.discharge()
-	r.AirM3Min = one * nozzles
-	r.WornAirM3Min = r.AirM3Min * (worn / b.NozzleBoreMm) * (worn / b.NozzleBoreMm)
-	r.CompressorM3Min = r.AirM3Min * CompressorReserve
-	r.AirPowerKW = compressorKilowatts(r.AirM3Min)
-	r.CompressorPowerKW = compressorKilowatts(r.CompressorM3Min)
-	r.CompressorPowerHP = r.CompressorPowerKW / kilowattsPerHorsepower
-	r.ChokedFromPressure = b.AmbientPressureKPa * (ChokedRatio() - 1)
-	r.Choked = b.PressureKPa >= r.ChokedFromPressure
-	return nil
-}
-
-func (b Blasting) flow(r *Result) error {
-	flow := b.MediaFlowKgH
-	if flow == nil {
-		if b.Feed == Suction || b.BulkDensityKgM3 == nil {
-			return nil
-		}
-		found, err := MediaFlow(b.NozzleBoreMm, b.PressureKPa, b.AmbientPressureKPa, *b.BulkDensityKgM3)
-		if err != nil {
-			return err
-		}
-		flow, r.MediaFlowAccuracyPercent = &found, new(float64(MediaFlowAccuracyPercent))
-	}
-	r.MediaFlowPerNozzleKgH = new(*flow)
-	r.MediaFlowKgH = new(*flow * float64(b.Nozzles))
-	return nil
-}
-
-func (b Blasting) media(r *Result) {
-	if b.BreakdownPercent != nil {
-		r.Uses = new(100 / *b.BreakdownPercent)
-	}
-	if b.StripRateM2H == nil {
-		return
-	}
-	if b.AreaM2 != nil {
-		r.Hours = new(*b.AreaM2 / (*b.StripRateM2H * float64(b.Nozzles)))
-	}
-	if r.MediaFlowPerNozzleKgH == nil {
-		return
-	}
-	r.MediaThrownKgM2 = new(*r.MediaFlowPerNozzleKgH / *b.StripRateM2H)
-	if b.AreaM2 == nil {
-		return
-	}
-	thrown := *b.AreaM2 * *r.MediaThrownKgM2
-	r.MediaThrownKg = &thrown
-	switch {
-	case !b.Recovered:
-		r.MediaUsedKg = new(thrown)
-	case b.BreakdownPercent != nil:
-		r.MediaUsedKg = new(thrown * (*b.BreakdownPercent / 100)) // a share of at most 1 first, so that rounding adds no media
-	default:
-		return
-	}
-	r.MediaBoughtKg = new(*r.MediaUsedKg + b.WorkingChargeKg)
-}
-
-func (b Blasting) waste(r *Result) {
-	if b.AreaM2 != nil && b.RemovedFilmUm > 0 && b.RemovedFilmDensityKgL != nil {
-		r.RemovedFilmKg = new(*b.AreaM2 * b.RemovedFilmUm * *b.RemovedFilmDensityKgL / 1000)
-	}
-	if r.MediaUsedKg == nil {
-		return
-	}
-	waste := *r.MediaUsedKg
-	if r.RemovedFilmKg != nil {
-		waste += *r.RemovedFilmKg
-	}
-	r.WasteKg = &waste
-	if b.CollectedDebrisKg != nil {
-		r.RecoveryPercent = new(100 * *b.CollectedDebrisKg / waste)
-	}
 }

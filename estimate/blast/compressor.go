@@ -1,10 +1,6 @@
 package blast
 
-import (
-	"math"
-
-	"filmbuild/surfaces/quantity"
-)
+import "filmbuild/surfaces/quantity"
 
 const (
 	// CompressorReserve is the free air a compressor should deliver over what its
@@ -51,41 +47,4 @@ func WornBore(bore float64) (float64, error) {
 		return 0, err
 	}
 	return bore + wearStep, nil
-}
-
-// HoseLoss returns the pressure, in kPa, that an air hose takes.
-//
-//	loss = 76.5 kPa · (length/15.24 m) · (freeAir/4.2475 m³/min)² · (19.05 mm/bore)⁵ · 790.8 kPa/(pressure + 101.325 kPa)
-//
-// bore is the inner diameter in mm in [19, 32]; length in m in [0, 200]; freeAir
-// in m³/min in [0, 15]; pressure at the inlet in kPa gauge in [200, 1400].
-// Outside those ranges, or when the loss would be more than half the pressure
-// (the formula takes it for small), it returns a *quantity.RangeError.
-//
-// Accuracy: 25 % of the chart it starts from.
-//
-// Source: 11.1 psi for 50 ft of 3/4 in hose at 150 ft³/min and 100 psi in a
-// trade chart (H-4), scaled by the fifth power of the bore (H-5) and by the law
-// of turbulent pipe flow.
-func HoseLoss(bore, length, freeAir, pressure float64) (float64, error) {
-	if err := quantity.Within("hose bore", bore, "mm", hoseBoreLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("hose length", length, "m", hoseLengthLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("free air", freeAir, "m³/min", hoseAirLimits); err != nil {
-		return 0, err
-	}
-	if err := quantity.Within("inlet pressure", pressure, "kPa", hosePressure); err != nil {
-		return 0, err
-	}
-	const chartLoss, chartPressure = 11.1 * kilopascalsPerPSI, 100*kilopascalsPerPSI + SeaLevelKPa // kPa (H-4)
-	const chartLength, chartBore, chartAir = 50 * 0.3048, 19.05, 150 * cubicMetresPerCubicFoot     // m, mm, m³/min (H-4)
-	loss := chartLoss * (length / chartLength) * math.Pow(freeAir/chartAir, 2) *
-		math.Pow(chartBore/bore, 5) * chartPressure / (pressure + SeaLevelKPa)
-	if err := quantity.Within("hose loss", loss, "kPa", quantity.Limits{High: pressure / 2}); err != nil {
-		return 0, err
-	}
-	return loss, nil
 }

@@ -1,95 +1,134 @@
 package blast
 
-import (
-	"fmt"
-
-	"filmbuild/surfaces/quantity"
-)
+import "filmbuild/surfaces/quantity"
 
 const (
-	sourceAir    = "isentropic flow of an ideal gas; discharge 0.81 fitted to a common compressed-air chart within 5 %"
-	sourceFlow   = "70 lb/(h in² psia) fitted to a common abrasive chart for media of 100 lb/ft³, −5.5 to +8.3 %"
-	sourceUsed   = "OSHA silica eTool, aluminium oxide example: media used = thrown · breakdown"
-	sourceUses   = "OSHA silica eTool: 10 % breakdown is ten uses"
-	sourceSpare  = "trade guidance: 50 % reserve over the sum of users"
-	sourcePower  = "note of a common compressed-air chart: hp = cfm/4.5"
-	identity     = "identity"
-	chokedAir    = "N·Cd·π/4·d²·p0·√(γ/(R·T))·(2/(γ+1))^((γ+1)/(2·(γ−1)))·60·R·T/pa"
-	subsonicAir  = "N·Cd·π/4·d²·p0·√(2·γ/((γ−1)·R·T)·((pa/p0)^(2/γ) − (pa/p0)^((γ+1)/γ)))·60·R·T/pa"
-	mediaFlowLaw = "k·d²·(p + pa)·ρ/ρ0"
+	sourceAir   = "isentropic flow of an ideal gas; discharge 0.81 fitted to a common compressed-air chart within 5 %"
+	sourceFlow  = "70 lb/(h in² psia) fitted to a common abrasive chart for media of 100 lb/ft³, −5.5 to +8.3 %"
+	sourceUsed  = "OSHA silica eTool, aluminium oxide example: media used = thrown · breakdown"
+	sourceUses  = "OSHA silica eTool: 10 % breakdown is ten uses"
+	sourceSpare = "trade guidance: 50 % reserve over the sum of users"
+	sourcePower = "note of a common compressed-air chart: hp = cfm/4.5"
+	sourceBatch = "geometric series: a batch that is never topped up"
+	sourceDrum  = "definition; 90 % full; 400 kg from memory, the mark on the drum counts"
+	sourceDust  = "EPA AP-42 13.2.6 (Sep 1997) Table 13.2.6-1, mild steel in the open"
+	sourceHose  = "trade chart: 11.1 psi for 50 ft of 3/4 in hose at 150 cfm and 100 psi, by the fifth power of the bore"
+	identity    = "identity"
+
+	chokedAir    = "N·Cd·π/4·d^2·p0·√(γ/(R·T))·(2/(γ + 1))^((γ + 1)/(2·(γ − 1)))·60·R·T/pa"
+	subsonicAir  = "N·Cd·π/4·d^2·p0·√(2·γ/((γ − 1)·R·T)·((pa/p0)^(2/γ) − (pa/p0)^((γ + 1)/γ)))·60·R·T/pa"
+	mediaFlowLaw = "k·d^2·(p + pa)·ρ/ρ0"
+	hoseLaw      = "loss0·(L/L0)·(Q/Q0)^2·(D0/D)^5·p0/(p + 101.325)"
 )
 
 // working shows how each figure of a result came about. In the formula of the
 // air, d is in m and pressures in Pa.
 func (b Blasting) working(r Result) []quantity.Working {
-	nozzles := float64(b.Nozzles)
+	w := make([]quantity.Working, 0, 16)
+	add := func(name string, value *float64, unit, formula, source string, terms map[string]float64) {
+		if value != nil {
+			w = append(w, quantity.Working{Quantity: name, Value: *value, Unit: unit, Formula: formula, Terms: terms, Source: source})
+		}
+	}
+	b.explainAir(r, add)
+	b.explainMedia(r, add)
+	b.explainWaste(r, add)
+	return w
+}
+
+type adder func(name string, value *float64, unit, formula, source string, terms map[string]float64)
+
+func (b Blasting) explainAir(r Result, add adder) {
 	formula := subsonicAir
 	if r.Choked {
 		formula = chokedAir
 	}
-	w := make([]quantity.Working, 0, 10)
-	w = append(w,
-		quantity.Working{Quantity: "air_m3_min", Value: r.AirM3Min, Unit: "m³/min", Formula: formula,
-			Terms: map[string]float64{"N": nozzles, "Cd": r.DischargeUsed, "d": b.NozzleBoreMm / 1000, "p0": (b.PressureKPa + b.AmbientPressureKPa) * 1000,
-				"pa": b.AmbientPressureKPa * 1000, "γ": heatRatio, "R": gasConstant, "T": airKelvin}, Source: sourceAir},
-		quantity.Working{Quantity: "compressor_m3_min", Value: r.CompressorM3Min, Unit: "m³/min", Formula: "Q·reserve",
-			Terms: map[string]float64{"Q": r.AirM3Min, "reserve": CompressorReserve}, Source: sourceSpare},
-		quantity.Working{Quantity: "compressor_power_kw", Value: r.CompressorPowerKW, Unit: "kW", Formula: "Qc/ft3·hp·kW",
-			Terms: map[string]float64{"Qc": r.CompressorM3Min, "ft3": cubicMetresPerCubicFoot, "hp": horsepowerPerCFM, "kW": kilowattsPerHorsepower}, Source: sourcePower},
-	)
-	if r.MediaFlowAccuracyPercent != nil {
-		w = append(w, quantity.Working{Quantity: "media_flow_per_nozzle_kg_h", Value: *r.MediaFlowPerNozzleKgH, Unit: "kg/h", Formula: mediaFlowLaw,
-			Terms: map[string]float64{"k": mediaLaw, "d": b.NozzleBoreMm, "p": b.PressureKPa, "pa": b.AmbientPressureKPa,
-				"ρ": *b.BulkDensityKgM3, "ρ0": mediaLawDensity}, Source: sourceFlow})
+	pa := r.AmbientUsedKPa
+	add("air_m3_min", &r.AirM3Min, "m³/min", formula, sourceAir,
+		map[string]float64{"N": float64(b.Nozzles), "Cd": r.DischargeUsed, "d": b.NozzleBoreMm / 1000, "p0": (b.PressureKPa + pa) * 1000,
+			"pa": pa * 1000, "γ": heatRatio, "R": gasConstant, "T": airKelvin})
+	add("compressor_m3_min", &r.CompressorM3Min, "m³/min", "(Q + other)·reserve", sourceSpare,
+		map[string]float64{"Q": r.AirM3Min, "other": b.OtherAirM3Min, "reserve": CompressorReserve})
+	add("compressor_power_kw", &r.CompressorPowerKW, "kW", "Qc/cubic_foot·hp_per_cfm·kw_per_hp", sourcePower,
+		map[string]float64{"Qc": r.CompressorM3Min, "cubic_foot": cubicMetresPerCubicFoot, "hp_per_cfm": horsepowerPerCFM, "kw_per_hp": kilowattsPerHorsepower})
+	if r.HoseLossKPa != nil {
+		add("hose_loss_kpa", r.HoseLossKPa, "kPa", hoseLaw, sourceHose, map[string]float64{
+			"loss0": hoseChartLoss, "L": *b.HoseLengthM, "L0": hoseChartLength, "Q": r.AirM3Min / float64(b.Nozzles), "Q0": hoseChartAir,
+			"D0": hoseChartBore, "D": b.hosed(r), "p0": hoseChartPressure, "p": b.PressureKPa})
 	}
-	if r.Hours != nil {
-		w = append(w, quantity.Working{Quantity: "hours", Value: *r.Hours, Unit: "h", Formula: "A/(X·N)",
-			Terms: map[string]float64{"A": *b.AreaM2, "X": *b.StripRateM2H, "N": nozzles}, Source: identity})
-	}
-	if r.MediaThrownKg != nil {
-		w = append(w, quantity.Working{Quantity: "media_thrown_kg", Value: *r.MediaThrownKg, Unit: "kg", Formula: "A·M/X",
-			Terms: map[string]float64{"A": *b.AreaM2, "M": *r.MediaFlowPerNozzleKgH, "X": *b.StripRateM2H}, Source: identity})
-	}
-	if r.MediaUsedKg != nil && b.Recovered {
-		w = append(w, quantity.Working{Quantity: "media_used_kg", Value: *r.MediaUsedKg, Unit: "kg", Formula: "thrown·b",
-			Terms: map[string]float64{"thrown": *r.MediaThrownKg, "b": *b.BreakdownPercent / 100}, Source: sourceUsed})
-	}
-	if r.Uses != nil {
-		w = append(w, quantity.Working{Quantity: "uses", Value: *r.Uses, Formula: "1/b",
-			Terms: map[string]float64{"b": *b.BreakdownPercent / 100}, Source: sourceUses})
-	}
-	if r.RemovedFilmKg != nil {
-		w = append(w, quantity.Working{Quantity: "removed_film_kg", Value: *r.RemovedFilmKg, Unit: "kg", Formula: "A·t/1000·d",
-			Terms: map[string]float64{"A": *b.AreaM2, "t": b.RemovedFilmUm, "d": *b.RemovedFilmDensityKgL}, Source: identity})
-	}
-	if r.WasteKg != nil {
-		film := *r.WasteKg - *r.MediaUsedKg
-		w = append(w, quantity.Working{Quantity: "waste_kg", Value: *r.WasteKg, Unit: "kg", Formula: "used + film",
-			Terms: map[string]float64{"used": *r.MediaUsedKg, "film": film}, Source: identity})
-	}
-	return w
 }
 
-func (b Blasting) warnings(r Result) []string {
-	var said []string
-	add := func(when bool, text string) {
-		if when {
-			said = append(said, text)
-		}
+func (b Blasting) explainMedia(r Result, add adder) {
+	if r.MediaFlowAccuracyPercent != nil {
+		add("media_flow_per_nozzle_kg_h", r.MediaFlowPerNozzleKgH, "kg/h", mediaFlowLaw, sourceFlow,
+			map[string]float64{"k": mediaLaw, "d": b.NozzleBoreMm, "p": b.PressureKPa, "pa": r.AmbientUsedKPa, "ρ": *b.BulkDensityKgM3, "ρ0": mediaLawDensity})
 	}
-	add(r.MediaFlowAccuracyPercent != nil && (b.PressureKPa < chartLeastKPa || b.PressureKPa > chartMostKPa ||
-		b.NozzleBoreMm < chartLeastBore || b.NozzleBoreMm > chartMostBore),
-		"the law for the flow of media was fitted at 345 to 862 kPa and nozzles of 3.2 to 12.7 mm; here it is extrapolated, so measure the flow")
-	add(r.MediaFlowKgH == nil, "the flow of media is unknown: give media_flow_kg_h, or bulk_density_kg_m3 for a pressure feed")
-	add(r.WornAirM3Min > r.CompressorM3Min,
-		fmt.Sprintf("a nozzle worn by 1.6 mm takes %.3g m³/min of air, and the compressor with its reserve gives %.3g: change nozzles early", r.WornAirM3Min, r.CompressorM3Min))
-	add(b.RemovedFilmUm > 0 && b.AreaM2 != nil && b.RemovedFilmDensityKgL == nil,
-		"removed_film_density_kg_l is not given, so the waste is without the coating that comes off")
-	add(b.RemovedFilmUm > 0 && b.AreaM2 == nil, "removed_film_um is given without area_m2, so no removed film is weighed")
-	add(b.Recovered && r.MediaBoughtKg != nil && b.WorkingChargeKg == 0,
-		"working_charge_kg is 0: the media that fill the machine are not among those bought")
-	add(b.AreaM2 != nil && b.StripRateM2H == nil, "strip_rate_m2_h is not given, so hours and media of the area are left out")
-	add(r.RecoveryPercent != nil && *r.RecoveryPercent > 100,
-		"more was collected than the figures say can be: weigh again, or mend the strip rate, the flow or the film")
-	return said
+	if r.StripRateUsedM2H == nil {
+		return
+	}
+	rate := *r.StripRateUsedM2H
+	if r.Hours != nil {
+		add("hours", r.Hours, "h", "A/(X·N)", identity, map[string]float64{"A": *b.AreaM2, "X": rate, "N": float64(b.Nozzles)})
+	}
+	if r.MediaThrownKg != nil {
+		add("media_thrown_kg", r.MediaThrownKg, "kg", "A·M/X", identity, map[string]float64{"A": *b.AreaM2, "M": *r.MediaFlowPerNozzleKgH, "X": rate})
+	}
+	loss, known := b.loss()
+	switch {
+	case !known:
+	case b.BatchPasses != nil:
+		add("uses", r.Uses, "", "(1 − (1 − b)^n)/b", sourceBatch, map[string]float64{"b": loss, "n": float64(*b.BatchPasses)})
+	default:
+		add("uses", r.Uses, "", "1/b", sourceUses, map[string]float64{"b": loss})
+	}
+	b.explainUse(r, loss, add)
+}
+
+// explainUse shows what is used up and bought.
+func (b Blasting) explainUse(r Result, loss float64, add adder) {
+	if r.MediaUsedKg == nil {
+		return
+	}
+	thrown, used := *r.MediaThrownKg, *r.MediaUsedKg
+	switch {
+	case !b.Recovered:
+		add("media_used_kg", r.MediaUsedKg, "kg", "thrown", "identity: thrown once", map[string]float64{"thrown": thrown})
+	case b.BatchPasses != nil:
+		add("media_used_kg", r.MediaUsedKg, "kg", "thrown/uses", sourceBatch, map[string]float64{"thrown": thrown, "uses": *r.Uses})
+	default:
+		add("media_used_kg", r.MediaUsedKg, "kg", "thrown·b", sourceUsed, map[string]float64{"thrown": thrown, "b": min(loss, 1)})
+	}
+	if r.Batches != nil {
+		add("media_bought_kg", r.MediaBoughtKg, "kg", "max(⌈used/batch − rounding⌉·batch, used)", "identity: whole batches",
+			map[string]float64{"used": used, "batch": *b.BatchKg, "rounding": wholeBatches})
+		return
+	}
+	add("media_bought_kg", r.MediaBoughtKg, "kg", "used + charge", identity, map[string]float64{"used": used, "charge": b.WorkingChargeKg})
+}
+
+func (b Blasting) explainWaste(r Result, add adder) {
+	if r.RemovedFilmKg != nil {
+		add("removed_film_kg", r.RemovedFilmKg, "kg", "A·t/1000·density", identity,
+			map[string]float64{"A": *b.AreaM2, "t": b.RemovedFilmUm, "density": *b.RemovedFilmDensityKgL})
+	}
+	if r.WasteKg == nil {
+		return
+	}
+	film := 0.0
+	if r.RemovedFilmKg != nil {
+		film = *r.RemovedFilmKg
+	}
+	add("waste_kg", r.WasteKg, "kg", "used + charge + film", identity, map[string]float64{"used": *r.MediaUsedKg, "charge": b.discarded(), "film": film})
+	if r.ConcentrationRatio != nil {
+		add("concentration_ratio", r.ConcentrationRatio, "", "(thrown + film)/waste", "identity: share of paint in the waste over that of media thrown once",
+			map[string]float64{"thrown": *r.MediaThrownKg, "film": film, "waste": *r.WasteKg})
+	}
+	if r.Drums != nil {
+		add("drums", new(float64(*r.Drums)), "", "⌈waste/min(V·fill·density, most) − rounding⌉", sourceDrum, map[string]float64{"waste": *r.WasteKg, "V": b.DrumL,
+			"fill": b.DrumFillPercent / 100, "density": *b.BulkDensityKgM3 / 1000, "most": b.DrumMostKg, "rounding": drumRoundingUp})
+	}
+	if r.DustKg != nil {
+		add("dust_kg", r.DustKg, "kg", "thrown/1000·factor·(1 − control)", sourceDust, map[string]float64{"thrown": *r.MediaThrownKg,
+			"factor": windDust(*b.WindMS) * b.DustAs.ofSand(), "control": b.DustControlPercent / 100})
+	}
 }

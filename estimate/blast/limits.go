@@ -13,10 +13,11 @@ var (
 	bulkDensityLimits = quantity.Limits{Low: 100, High: 6000}  // kg/m³; corn cob 560 to steel shot 4485 [reference blasting B-38]
 	breakdownLimits   = quantity.Limits{Low: 0.001, High: 1}   // per pass; stainless shot 0.005 [B-8]
 	freeAirLimits     = quantity.Limits{High: 5000}            // m³/min
-	hoseBoreLimits    = quantity.Limits{Low: 19, High: 32}     // mm; where d⁻⁵ follows the chart [H-5]
+	altitudeLimits    = quantity.Limits{Low: -500, High: 5500} // m; where ambientLimits end
+	hoseBoreLimits    = quantity.Limits{Low: 19, High: 80}     // mm; the chart's, and up to 3 in [H-6]
 	hoseLengthLimits  = quantity.Limits{High: 200}             // m
-	hosePressure      = quantity.Limits{Low: 200, High: 1400}  // kPa gauge
-	hoseAirLimits     = quantity.Limits{High: 15}              // m³/min
+	hosePressure      = quantity.Limits{Low: 30, High: 1400}   // kPa gauge
+	hoseAirLimits     = quantity.Limits{High: 60}              // m³/min
 	flowLimits        = quantity.Limits{Low: 0.1, High: 10000} // kg/h, one nozzle
 	stripRateLimits   = quantity.Limits{Low: 0.001, High: 500} // m²/h, one nozzle
 	areaLimits        = quantity.Limits{Low: 0.0001, High: 100000}

@@ -1,10 +1,6 @@
 package blast
 
-import (
-	"math"
-
-	"filmbuild/surfaces/quantity"
-)
+import "filmbuild/surfaces/quantity"
 
 const (
 	kilopascalsPerPSI = 6.894757293 // Source: definition of the pound and the inch
@@ -65,26 +61,4 @@ func Uses(breakdown float64) (float64, error) {
 		return 0, err
 	}
 	return 1 / breakdown, nil
-}
-
-// UntoppedCharge returns what becomes of a charge of media that goes round
-// without being topped up: the share of it that is left after passes, and the
-// mass thrown in them per mass of the charge.
-//
-//	left = (1 − breakdown)^passes,  thrown = (1 − left)/breakdown
-//
-// breakdown is a fraction in [0.001, 1], passes in [0, 10000]. Outside those
-// ranges it returns a *quantity.RangeError. Blasting does not use this model:
-// published examples of cost all top up (D-1).
-//
-// Source: geometric series; D-4 to D-6 in tests/published.
-func UntoppedCharge(breakdown float64, passes int) (left, thrown float64, err error) {
-	if err := quantity.Within("breakdown", breakdown, "", breakdownLimits); err != nil {
-		return 0, 0, err
-	}
-	if err := quantity.Within("passes", float64(passes), "", quantity.Limits{High: 10000}); err != nil {
-		return 0, 0, err
-	}
-	left = math.Pow(1-breakdown, float64(passes))
-	return left, (1 - left) / breakdown, nil
 }

@@ -21,7 +21,8 @@ func maybe(t *rapid.T, name string, low, high float64) *float64 {
 }
 
 func anyBlasting(t *rapid.T) *blast.Blasting {
-	return &blast.Blasting{
+	b := blast.NewBlasting()
+	*b = blast.Blasting{
 		AreaM2:                maybe(t, "area", 0.0001, 100000),
 		NozzleBoreMm:          rapid.Float64Range(0.5, 50).Draw(t, "bore"),
 		Nozzles:               rapid.IntRange(1, 50).Draw(t, "nozzles"),
@@ -38,7 +39,15 @@ func anyBlasting(t *rapid.T) *blast.Blasting {
 		RemovedFilmUm:         rapid.Float64Range(0, 20000).Draw(t, "film"),
 		RemovedFilmDensityKgL: maybe(t, "film density", 0.5, 10),
 		CollectedDebrisKg:     maybe(t, "collected", 0, 1e7),
+		AvailabilityPercent:   rapid.Float64Range(1, 100).Draw(t, "availability"),
+		RateBasis:             rapid.SampledFrom([]blast.RateBasis{"", blast.NozzleOn, blast.Burdened}).Draw(t, "basis"),
+		DrumL:                 b.DrumL, DrumFillPercent: b.DrumFillPercent, DrumMostKg: b.DrumMostKg,
+		OtherAirM3Min:         rapid.Float64Range(0, 500).Draw(t, "other air"),
+		CompressorSupplyM3Min: maybe(t, "supply", 0.01, 5000),
+		DustAs:                rapid.SampledFrom([]blast.DustClass{"", blast.SandDust, blast.GritDust, blast.ShotDust}).Draw(t, "dust"),
+		WindMS:                maybe(t, "wind", 0, 50),
 	}
+	return b
 }
 
 // JSON has no NaN and no infinity, so what encodes is finite throughout.

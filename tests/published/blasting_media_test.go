@@ -62,8 +62,9 @@ func TestCostFormulaOfTheTrade(t *testing.T) {
 func TestRemovedFilmAndWaste(t *testing.T) {
 	again, once := oxideHour(t, true), oxideHour(t, false)
 	const area = 285 * squareFoot
-	mil15 := blast.Blasting{AreaM2: new(1.0), NozzleBoreMm: 6.35, Nozzles: 1, PressureKPa: 200, AmbientPressureKPa: blast.SeaLevelKPa,
-		RemovedFilmUm: mil, RemovedFilmDensityKgL: new(1.5)}
+	mil15 := blast.NewBlasting()
+	mil15.AreaM2, mil15.NozzleBoreMm, mil15.PressureKPa = new(1.0), 6.35, 200
+	mil15.RemovedFilmUm, mil15.RemovedFilmDensityKgL = mil, new(1.5)
 	thin, err := mil15.Calculate()
 	require.NoError(t, err)
 	checkFigures(t, []figure{
