@@ -179,7 +179,7 @@ func TestCompressorAndWear(t *testing.T) {
 }
 
 // H-4 is the chart, H-5 the scaling from its first entry, held to 25 % of it;
-// at 1-1/2 in the scaling fails (0.35 for 0.2 psi) and is refused.
+// at 1-1/2 in the scaling fails (0.35 for 0.2 psi), on the side of more loss.
 func TestHoseLoss(t *testing.T) {
 	loss := func(inches float64) (float64, error) {
 		kpa, err := blast.HoseLoss(inches*inchMm, 50*footM, 150*cfmM3Min, 100*psiKPa)
@@ -192,6 +192,7 @@ func TestHoseLoss(t *testing.T) {
 		{"H-5 1 in", "D", "fifth power", 2.63, 0.005, found(loss(1))},
 		{"H-5 1-1/4 in", "D", "fifth power", 0.86, 0.005, found(loss(1.25))},
 	})
-	_, err := loss(1.5)
-	assert.Error(t, err, "H-5 [D]: fails at 1-1/2 in")
+	wide := found(loss(1.5))
+	assert.InDelta(t, 0.35, wide, 0.005, "H-5 [D] 1-1/2 in")
+	assert.Greater(t, wide, 1.25*0.2, "H-5 [D]: the chart prints 0.2 psi, which 25 % do not reach")
 }
