@@ -22,8 +22,7 @@ func Measure(ctx context.Context, r io.Reader, o Options) (Result, error) {
 		return Result{}, err
 	}
 	m := newMeter(o)
-	m.read = &reading{ctx: ctx, size: o.Size, sink: m.facet, expect: m.expect}
-	m.read.block = func(data []byte) bool { return m.fast() && m.block(data) }
+	m.read = &reading{ctx: ctx, size: o.Size, sink: m.facet, meter: m}
 	contents, err := m.read.run(r, o.Format)
 	if err != nil {
 		return Result{}, err

@@ -47,12 +47,6 @@ func newMeter(o Options) *meter {
 
 func (m *meter) start(first Point) { m.started, m.origin = true, first }
 
-// fast says whether records of a binary STL may be measured in blocks: only
-// when nothing has to be known about the single facet.
-func (m *meter) fast() bool {
-	return m.store == nil && m.direction == nil && len(m.chosen) == 0
-}
-
 // facet measures one facet.
 func (m *meter) facet(f Facet) error {
 	for n := len(m.solids); n <= f.Solid; n++ {

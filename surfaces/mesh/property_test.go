@@ -101,9 +101,19 @@ func TestScaling(t *testing.T) {
 	})
 }
 
+// On a grid, on which products are exact: whether a needle thinner than what
+// numbers can tell has an area would depend on the corner it is seen from.
 func TestOrderOfFacetsAndCornersDoesNotMatter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		triangles := drawTriangles(t)
+		for n := range triangles {
+			f := &triangles[n]
+			for i := range f {
+				for k := range f[i] {
+					f[i][k] = math.Round(f[i][k]*1024) / 1024
+				}
+			}
+		}
 		mixed := slices.Clone(triangles)
 		random := rand.New(rand.NewPCG(rapid.Uint64().Draw(t, "order"), 1))
 		random.Shuffle(len(mixed), func(i, j int) { mixed[i], mixed[j] = mixed[j], mixed[i] })

@@ -41,10 +41,13 @@ type reading struct {
 	from *bufio.Reader
 	size int64 // of the whole file; 0 or less where it is not known
 	sink Sink
-	// For a sink that can do more: expect is told what a binary STL promises,
-	// block takes whole records of it and returns false to have them one by one.
-	expect func(facets uint64)
-	block  func(data []byte) bool
+	// The meter, where the sink is one: it is told what a binary STL promises and
+	// can take many records of it at once.
+	meter *meter
+	// The file, where it is one that can be read at any place, and where in it
+	// the reading began.
+	file  *os.File
+	start int64
 
 	contents Contents
 	notes    warnings
@@ -66,6 +69,7 @@ func Read(ctx context.Context, r io.Reader, format string, size int64, sink Sink
 
 func (r *reading) run(from io.Reader, format string) (Contents, error) {
 	if file, ok := from.(*os.File); ok {
+		r.place(file)
 		a := readAhead(file)
 		defer a.end()
 		from = a
@@ -79,6 +83,17 @@ func (r *reading) run(from io.Reader, format string) (Contents, error) {
 		return Contents{}, fault("empty", Place{Line: 1}, "the file has no facets, so there is no area to measure; points and lines have none")
 	}
 	return r.contents, nil
+}
+
+// place notes a file that can be read at any place.
+func (r *reading) place(file *os.File) {
+	info, err := file.Stat()
+	if err != nil || !info.Mode().IsRegular() {
+		return
+	}
+	if r.start, err = file.Seek(0, io.SeekCurrent); err == nil {
+		r.file = file
+	}
 }
 
 // emit passes a facet on.

@@ -18,8 +18,8 @@ func (r *reading) stlBinary(count uint64) error {
 	if _, err := r.from.Discard(stlHeader); err != nil {
 		return err
 	}
-	if r.expect != nil {
-		r.expect(count)
+	if r.meter != nil {
+		r.meter.expect(count)
 	}
 	if count == 0 {
 		if _, err := r.from.Peek(1); err == nil {
@@ -27,8 +27,16 @@ func (r *reading) stlBinary(count uint64) error {
 		}
 		return nil
 	}
+	if r.inBlocks() && r.file != nil {
+		first, err := r.from.Peek(stlRecord)
+		if err != nil {
+			return truncated(count, 0)
+		}
+		r.meter.start(stlCorner(first[12:]))
+		return r.stlFile(count)
+	}
 	for read := uint64(0); read < count; {
-		want := min(bufferBytes/stlRecord, count-read)
+		want := min(blockRecords, count-read)
 		data, err := r.from.Peek(int(want) * stlRecord)
 		if err != nil && !errors.Is(err, io.EOF) {
 			return err
@@ -39,7 +47,7 @@ func (r *reading) stlBinary(count uint64) error {
 		}
 		read += uint64(whole)
 		if uint64(whole) < want {
-			return fault("truncated", Place{Byte: int64(stlHeader + stlRecord*read)}, "the header counts %d facets, but the file ends after %d; export it again", count, read).counted(int64(count), int64(read))
+			return truncated(count, read)
 		}
 		if _, err := r.from.Discard(len(data)); err != nil {
 			return err
@@ -49,18 +57,34 @@ func (r *reading) stlBinary(count uint64) error {
 		}
 	}
 	if _, err := r.from.Peek(1); err == nil {
-		return fault("count_mismatch", Place{Byte: int64(stlHeader + stlRecord*count)}, "the header counts %d facets, but more bytes follow them; export the file again", count).counted(int64(count), int64(count)+1)
+		return bytesFollow(count)
 	}
 	return nil
 }
 
+func truncated(count, read uint64) error {
+	return fault("truncated", Place{Byte: int64(stlHeader + stlRecord*read)}, "the header counts %d facets, but the file ends after %d; export it again", count, read).counted(int64(count), int64(read))
+}
+
+func bytesFollow(count uint64) error {
+	return fault("count_mismatch", Place{Byte: int64(stlHeader + stlRecord*count)}, "the header counts %d facets, but more bytes follow them; export the file again", count).counted(int64(count), int64(count)+1)
+}
+
+// inBlocks says whether records may be measured in blocks.
+func (r *reading) inBlocks() bool { return r.meter != nil && r.meter.fast() }
+
 // stlFacets passes on whole records, in one piece where the sink can take them
 // so, otherwise one by one.
 func (r *reading) stlFacets(data []byte, before uint64) error {
-	if r.block != nil && r.block(data) {
+	if len(data) > 0 && r.inBlocks() && r.meter.block(data) {
 		r.contents.Facets += int64(len(data) / stlRecord)
 		return nil
 	}
+	return r.stlSingly(data, before)
+}
+
+// stlSingly passes on records one by one.
+func (r *reading) stlSingly(data []byte, before uint64) error {
 	for i := 0; i < len(data); i += stlRecord {
 		at := Place{Byte: int64(stlHeader+stlRecord*before) + int64(i)}
 		r.corners = r.corners[:0]
