@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"errors"
 	"strconv"
 
 	"filmbuild/estimate/fault"
@@ -63,6 +64,12 @@ func (r *Reader) Job(data []byte, faults *fault.List) (*Job, error) {
 	if err != nil {
 		return nil, err
 	}
+	return r.JobOf(node, faults), nil
+}
+
+// JobOf reads a job that is part of another document. Pointers of faults are
+// those inside the job.
+func (r *Reader) JobOf(node *wire.Node, faults *fault.List) *Job {
 	job := &Job{}
 	d := wire.Decoder{Unions: r.unions, Faults: faults}
 	d.Decode(node, job)
@@ -70,7 +77,26 @@ func (r *Reader) Job(data []byte, faults *fault.List) (*Job, error) {
 	for i := range job.Components {
 		r.resolve(job.Components[i].Shape, faults.At("/components/"+strconv.Itoa(i)+"/shape"))
 	}
-	return job, nil
+	return job
+}
+
+// RunJob works out a job that JobOf read. Its faults, and those of reading it,
+// are added to whole with a prefix to their pointers; nil stands for a job that
+// has some.
+func RunJob(job *Job, read *fault.List, catalogue *products.Catalogue, whole *fault.List, prefix string) *Estimate {
+	var e *Estimate
+	err := read.Err()
+	if !read.Has("") {
+		e, err = runWith(job, catalogue, read)
+	}
+	var faulty *fault.Error
+	if errors.As(err, &faulty) {
+		for _, f := range faulty.Faults {
+			whole.Add(prefix+f.Pointer, f.Code, f.Detail)
+		}
+		return nil
+	}
+	return e
 }
 
 // Estimate reads a job document and works it out. The error is a

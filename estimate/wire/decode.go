@@ -83,7 +83,7 @@ func (d *Decoder) unknown(name, at string, l *layout, union reflect.Value) {
 var textual = reflect.TypeFor[encoding.TextUnmarshaler]()
 
 func (d *Decoder) value(n *Node, v reflect.Value, at string, f field) {
-	if n.Type == Null {
+	if n.Type == Null || f.raw {
 		return
 	}
 	t := v.Type()

@@ -22,6 +22,7 @@ type field struct {
 	name   string
 	index  []int
 	suffix string // the unit its numbers become
+	raw    bool   // known, and read by whoever wants it: not by Decode
 	most   int    // longest text, in bytes
 }
 

@@ -56,3 +56,6 @@ func (n *Node) TextOf(name string) string {
 	}
 	return ""
 }
+
+// Items returns the elements of a list; of anything else there are none.
+func (n *Node) Items() []Node { return n.items }
