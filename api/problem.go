@@ -1,6 +1,7 @@
 package api
 
 import (
+	"context"
 	"crypto/rand"
 	"encoding/json"
 	"errors"
@@ -66,6 +67,8 @@ func refuseError(c *gin.Context, err error) {
 	var kind *mediaTypeError
 	var cut *cutError
 	switch {
+	case errors.Is(err, context.Canceled):
+		c.Abort() // whoever asked has gone
 	case errors.As(err, &syntax):
 		refuse(c, http.StatusBadRequest, syntax.Detail, fault.Fault{Pointer: syntax.Pointer, Code: syntax.Code, Detail: syntax.Detail})
 	case errors.As(err, &faulty):

@@ -19,6 +19,12 @@ const (
 	Film = "film" // the same steps, with thicker or thinner coats
 )
 
+// Finds lists what can be looked for.
+func Finds() []string { return []string{Area, Film} }
+
+// Moneys lists what a budget can pay for.
+func Moneys() []string { return []string{"cash_needed", "total"} }
+
 // Question is what is asked.
 type Question struct {
 	Job        *estimate.Job    `json:"job" wire:"raw" doc:"the job as it is planned"`
@@ -61,8 +67,8 @@ func read(reader *estimate.Reader, data []byte, faults *fault.List) (*Question, 
 
 func (q *Question) check(faults *fault.List) {
 	quantity.Check(q, faults.At(""))
-	oneOf(q.Find, "find", []string{Area, Film}, faults)
-	oneOf(q.Money, "money", []string{"cash_needed", "total"}, faults)
+	oneOf(q.Find, "find", Finds(), faults)
+	oneOf(q.Money, "money", Moneys(), faults)
 	if q.Find == Area && len(q.Steps) > 0 {
 		faults.Add("/steps", "not_applicable", "steps are for find film; for an area name components, or leave both out")
 	}

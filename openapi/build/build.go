@@ -22,6 +22,7 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/calculate"
 	"filmbuild/estimate/example"
+	"filmbuild/estimate/target"
 )
 
 // Document returns the description as JSON, OpenAPI 3.1.1. root is the
@@ -95,6 +96,8 @@ func named() []struct {
 		{reflect.TypeFor[api.Health](), answered},
 		{reflect.TypeFor[api.Mesh](), answered},
 		{reflect.TypeFor[api.Readiness](), answered},
+		{reflect.TypeFor[target.Question](), asked},
+		{reflect.TypeFor[target.Answer](), answered},
 		{reflect.TypeFor[api.Problem](), answered},
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/blast"
 	"filmbuild/estimate/film"
+	"filmbuild/estimate/target"
 	"filmbuild/products"
 	"filmbuild/surfaces/placing"
 )
@@ -81,5 +82,7 @@ func fixedWords() (map[string][]string, error) {
 		"Place.side":          placing.Sides(),
 		"Place.anchor":        placing.Anchors(),
 		"Station.face":        placing.Faces(),
+		"Question.find":       target.Finds(),
+		"Question.money":      target.Moneys(),
 	}, nil
 }
