@@ -7,8 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"github.com/shopspring/decimal"
-
+	"filmbuild/estimate/calendar"
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/money"
 	"filmbuild/products"
@@ -43,6 +42,7 @@ type checker struct {
 	parts     map[[2]int]regionPart // region and surface -> what the region is of it
 	markedOn  map[int]selection     // marking -> what it is painted on
 	currency  money.Currency
+	days      calendar.Calendar
 
 	componentAt, regionAt map[string]int // id -> index, the first of that id
 	productAt             map[string]int // id of the job's own -> index, the last of that id, which counts
@@ -61,6 +61,8 @@ func (c *checker) check() {
 	c.regions()
 	c.markings()
 	c.items()
+	c.supplies()
+	c.moneyRules()
 	if len(j.Components)+len(j.Steps)+len(j.Items)+len(j.Markings) == 0 {
 		c.faults.Add("", "required", "the job is empty; give components and steps, or items")
 	}
@@ -97,6 +99,7 @@ func (c *checker) counts() {
 		{"components", len(j.Components), MostComponents}, {"steps", len(j.Steps), MostSteps},
 		{"regions", len(j.Regions), MostListed}, {"markings", len(j.Markings), MostListed},
 		{"items", len(j.Items), MostListed}, {"products", len(j.Products), MostListed}, {"test_patches", len(j.TestPatches), MostListed},
+		{"suppliers", len(j.Suppliers), MostListed}, {"stock", len(j.Stock), MostListed},
 	} {
 		if list.have > list.most {
 			c.faults.Addf("/"+list.name, "too_many", "%s has %d entries; the most is %d: use count for parts that are alike, or split the job", list.name, list.have, list.most)
@@ -130,15 +133,7 @@ func (c *checker) money() {
 		c.faults.Addf("/currency", "unknown_reference", "%q is no ISO 4217 currency code; write three capital letters such as USD, EUR or GBP", code)
 	}
 	c.currency = currency
-	rates := c.job.Labour
-	for _, r := range []struct {
-		name string
-		rate decimal.Decimal
-	}{{"volunteer_rate", rates.VolunteerRate}, {"paid_rate", rates.PaidRate}, {"contract_rate", rates.ContractRate}} {
-		if r.rate.IsNegative() {
-			c.faults.Addf("/labour/"+r.name, "out_of_range", "%s is negative; it must be at least 0", r.name)
-		}
-	}
+	c.labour()
 }
 
 // idForm is what an id may look like: it must not hold the slash that parts a
@@ -177,6 +172,7 @@ func (c *checker) ownProducts() {
 		c.id(p.Base().ID, at, seen)
 		p.Check(c.faults.At(at))
 		c.payable(p.Base().Packs, at)
+		c.pricing(p.Base().Packs, at)
 		if paint, ok := p.(*products.Paint); ok && paint.Thinner != "" {
 			c.thinner(paint.Thinner, at+"/thinner")
 		}
@@ -270,24 +266,6 @@ func (c *checker) markings() {
 			}
 		}
 		c.place(m, at)
-	}
-}
-
-func (c *checker) items() {
-	seen := map[string]string{}
-	for i := range c.job.Items {
-		item, at := &c.job.Items[i], "/items/"+strconv.Itoa(i)
-		if c.faults.Has(at) {
-			continue
-		}
-		c.id(item.ID, at, seen)
-		switch {
-		case item.Amount == nil:
-			c.faults.Add(at+"/amount", "required", "amount is missing; give the item's money, 0 where it costs nothing")
-		case item.Amount.IsNegative():
-			c.faults.Add(at+"/amount", "out_of_range", "amount is negative; it must be at least 0")
-		}
-		c.oneOf(item.Funding, at, "funding", []string{"cash", "in_kind"})
 	}
 }
 

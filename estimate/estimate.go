@@ -15,6 +15,8 @@ type Estimate struct {
 	Areas            []Area         `json:"areas"`
 	Steps            []StepEstimate `json:"steps"`
 	Order            []OrderLine    `json:"order"`
+	OrderBySupplier  []Purchase     `json:"order_by_supplier"` // the order as it is sent out, one to each supplier and date
+	Items            []ItemEstimate `json:"items"`
 	Budget           Budget         `json:"budget"`
 	Placings         []Placing      `json:"placings,omitempty"` // of markings that say where they were
 	Totals           Totals         `json:"totals"`
@@ -59,6 +61,8 @@ type StepEstimate struct {
 	Kilograms    float64            `json:"kilograms"` // abrasive bought
 	MaskingTapeM float64            `json:"masking_tape_m"`
 	Hours        float64            `json:"hours"` // person-hours
+	HoursByRole  []RoleHours        `json:"hours_by_role"`
+	Sessions     int                `json:"sessions,omitempty"` // where the job gives the length of one
 	WasteKg      float64            `json:"waste_kg"`
 	DryFilmKg    float64            `json:"dry_film_kg"`     // put on
 	RemovedKg    float64            `json:"removed_film_kg"` // taken off
@@ -114,50 +118,6 @@ type MixPart struct {
 	Litres float64 `json:"litres"`
 }
 
-// OrderLine is what to buy of one product, in whole packs.
-type OrderLine struct {
-	Product  string       `json:"product"`
-	Name     string       `json:"name"`
-	Supplier string       `json:"supplier,omitempty"`
-	Needed   float64      `json:"needed"` // of all steps, with the job's allowance
-	Unit     string       `json:"unit"`
-	Packs    []OrderPack  `json:"packs"`
-	Bought   float64      `json:"bought"`
-	Priced   bool         `json:"priced"` // false: no price is known, and price and cost stand at 0
-	Cost     money.Amount `json:"cost"`
-	LeftOver float64      `json:"left_over"`
-}
-
-// OrderPack is a number of packs of one size.
-type OrderPack struct {
-	Pack  float64      `json:"pack"` // its content, in the line's unit
-	Count int          `json:"count"`
-	Price money.Amount `json:"price"` // of one pack
-}
-
-// Budget is the money asked for. It is built from the order, so that it holds
-// what will be paid, not what is used up.
-type Budget struct {
-	Cash              money.Amount `json:"cash"`
-	InKind            money.Amount `json:"in_kind"`
-	Contingency       money.Amount `json:"contingency"`
-	Tax               money.Amount `json:"tax"`
-	Total             money.Amount `json:"total"`
-	CashNeeded        money.Amount `json:"cash_needed"`        // cash, contingency and tax
-	MaterialsOrdered  money.Amount `json:"materials_ordered"`  // the order, within cash
-	MaterialsConsumed money.Amount `json:"materials_consumed"` // the same, as far as it is used up
-	Categories        []Category   `json:"categories"`
-	Unpriced          []string     `json:"unpriced"` // products whose cost is in no figure
-}
-
-// Category is one heading of the budget. The headings add up to the total.
-type Category struct {
-	Category string       `json:"category"`
-	Cash     money.Amount `json:"cash"`
-	InKind   money.Amount `json:"in_kind"`
-	Total    money.Amount `json:"total"`
-}
-
 // Totals are the sums over all components and steps.
 type Totals struct {
 	AreaM2       float64 `json:"area_m2"` // of the components
@@ -169,6 +129,9 @@ type Totals struct {
 	DryFilmKg    float64 `json:"dry_film_kg"`
 	RemovedKg    float64 `json:"removed_film_kg"`
 	VOCKg        float64 `json:"voc_kg"`
+	Sessions     int     `json:"sessions,omitempty"`
+
+	HoursByRole []RoleHours `json:"hours_by_role"`
 
 	// What the steps use up; what will be paid is in the budget.
 	StepsMaterialCost money.Amount `json:"steps_material_cost"`

@@ -8,8 +8,6 @@
 package estimate
 
 import (
-	"github.com/shopspring/decimal"
-
 	"filmbuild/estimate/wire"
 	"filmbuild/products"
 	"filmbuild/surfaces"
@@ -30,9 +28,18 @@ type Job struct {
 	TestPatches []TestPatch        `json:"test_patches,omitempty" doc:"measured trial areas that replace book rates"`
 	Items       []Item             `json:"items,omitempty" doc:"any other money"`
 	Labour      Labour             `json:"labour,omitempty" doc:"hourly rates"`
+	Suppliers   []Supplier         `json:"suppliers,omitempty" doc:"who sells, with freight, minimum order and lead time"`
+	Stock       []Stock            `json:"stock,omitempty" doc:"what is on hand or given; it comes off the order first"`
+	SameBatch   []string           `json:"same_batch,omitempty" doc:"ids of products to buy in one size and one delivery, so that a colour comes from one batch"`
+	Workdays    Workdays           `json:"workdays,omitempty" doc:"free days, for lead times and sessions"`
+
+	PricesIncludeTax bool        `json:"prices_include_tax,omitempty" doc:"the job's own prices hold tax already; a pack or an item may say otherwise"`
+	TaxRounding      string      `json:"tax_rounding,omitempty" doc:"how often tax is rounded: once on the total, on each supplier's invoice, or on each line"`
+	Escalation       *Escalation `json:"escalation,omitempty" doc:"carries prices from their date to that of the purchase"`
 
 	ContingencyPercent float64 `json:"contingency_percent,omitempty" limit:"[0,100]" doc:"added to the cash cost for unknowns within the scope"`
-	TaxPercent         float64 `json:"tax_percent,omitempty" limit:"[0,100]" doc:"added to materials, contract work and cash items"`
+	TaxPercent         float64 `json:"tax_percent,omitempty" limit:"[0,100]" doc:"added to materials, freight, contract work and cash items whose price does not hold it"`
+	ReservePercent     float64 `json:"management_reserve_percent,omitempty" limit:"[0,100]" doc:"of the cash cost, kept by the owner for what lies outside the estimate; a line of its own beside contingency"`
 	AllowancePercent   float64 `json:"allowance_percent,omitempty" limit:"[0,100]" doc:"added to every need in the order"`
 
 	// Ranges are the numbers that were given as {"low", "likely", "high"}, by
@@ -109,29 +116,8 @@ type TestPatch struct {
 	FilmUM  *float64 `json:"film_um,omitempty" limit:"[0.1,5000]" doc:"dry film measured on it"`
 }
 
-// Item is any other money: hire, freight, disposal.
-type Item struct {
-	ID               string           `json:"id" doc:"short name"`
-	Name             string           `json:"name,omitempty" doc:"what it is"`
-	Note             string           `json:"note,omitempty" doc:"free text; not used in any figure"`
-	Amount           *decimal.Decimal `json:"amount" doc:"in the job's currency"`
-	Category         string           `json:"category,omitempty" doc:"heading in the budget"`
-	Funding          string           `json:"funding,omitempty" doc:"cash or in_kind"`
-	CorrelationGroup string           `json:"correlation_group,omitempty" doc:"items that vary together; used by ranges"`
-}
-
-// Labour holds money per person-hour.
-type Labour struct {
-	VolunteerRate decimal.Decimal `json:"volunteer_rate,omitempty" doc:"value of a volunteer hour, counted in kind"`
-	PaidRate      decimal.Decimal `json:"paid_rate,omitempty" doc:"cost of a paid hour"`
-	ContractRate  decimal.Decimal `json:"contract_rate,omitempty" doc:"price of a contractor's hour"`
-}
-
 // Defaults makes a component stand for one part.
 func (c *Component) Defaults() { c.Count = 1 }
 
 // Defaults makes a marking stand for one figure.
 func (m *Marking) Defaults() { m.Count = 1 }
-
-// Defaults makes an item cost cash.
-func (i *Item) Defaults() { i.Funding = "cash" }

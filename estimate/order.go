@@ -4,112 +4,65 @@ import (
 	"fmt"
 	"slices"
 
-	"github.com/shopspring/decimal"
-
 	"filmbuild/products"
 )
 
-// order turns needs into whole packs: the cheapest cover of each. Prices of the
-// catalogue are in its own currency; in a job of another they are left out, and
-// a warning says so.
+// order turns needs into whole packs: stock comes off first, then the cheapest
+// cover of what is left.
 func (r *run) order(catalogueCurrency string) {
-	allowance := 1 + r.job.AllowancePercent/100
 	r.assumed.add("", "allowance on every need in the order", r.job.AllowancePercent, "%", "the job")
 	r.estimate.Order, r.estimate.Budget.Unpriced = make([]OrderLine, 0, len(r.needs.lines)), []string{}
-	for _, n := range r.needs.lines {
+	r.taken = make([]float64, len(r.job.Stock))
+	r.dateUses()
+	for i := range r.needs.lines {
+		n := &r.needs.lines[i]
 		base := n.product.Base()
-		line := OrderLine{Product: base.ID, Name: base.Name, Supplier: base.Supplier, Needed: n.quantity * allowance, Unit: base.Unit(), Packs: []OrderPack{}, Cost: r.currency.Zero()}
+		_, terms := r.supplierOf(base)
 		offers := r.offers(base, catalogueCurrency)
-		line.Priced = slices.ContainsFunc(offers, func(o products.PackOffer) bool { return o.Price != nil })
-		if !line.Priced {
-			r.estimate.Budget.Unpriced = append(r.estimate.Budget.Unpriced, base.ID)
+		for _, d := range r.deliveries(n, terms) {
+			r.orderLine(n.product, d, offers)
 		}
-		if len(offers) == 0 {
-			r.warn("%s is sold in no packs known here: its line in the order has no packs and no cost", base.ID)
-		} else if bought, err := products.Cover(line.Needed, offers); err != nil {
-			r.faults.Addf("", "too_many", "no order of %s can be worked out: %s", base.ID, err)
-		} else {
-			r.fill(&line, bought)
-		}
-		r.estimate.Order = append(r.estimate.Order, line)
 	}
+	r.supplyWorking()
+	r.stockLeft()
+	r.buyers()
 }
 
 func (r *run) warn(format string, args ...any) {
 	r.estimate.Warnings = append(r.estimate.Warnings, fmt.Sprintf(format, args...))
 }
 
-func (r *run) offers(base *products.Common, catalogueCurrency string) []products.PackOffer {
-	foreign := catalogueCurrency != r.job.Currency && !r.ownProduct(base.ID)
-	offers := base.Offers()
-	priced := false
-	for i := range offers {
-		if foreign {
-			offers[i].Price = nil
-		}
-		priced = priced || offers[i].Price != nil
+// orderLine covers the need of one delivery.
+func (r *run) orderLine(p products.Product, d delivery, offers []offer) {
+	base := p.Base()
+	line := OrderLine{Product: base.ID, Name: base.Name, Unit: base.Unit(), Steps: d.steps(), split: d.split, Packs: []OrderPack{}, Cost: r.currency.Zero()}
+	line.Supplier, _ = r.supplierOf(base)
+	if d.dated {
+		line.OrderBy, line.UseFrom, line.UseTo = d.orderBy.String(), d.from.String(), d.to.String()
+	}
+	line.Needed = d.quantity() * (1 + r.job.AllowancePercent/100)
+	stock := r.draw(base.ID, line.Needed, &d)
+	line.FromStock, line.FromDonations, line.DonatedValue, line.Basis = stock.own, stock.given, stock.value, stock.basis
+	line.ToBuy = max(0, line.Needed-stock.own-stock.given)
+	if line.ToBuy < 1e-9*line.Needed {
+		line.ToBuy = 0 // what a difference of two floats leaves of nothing
+	}
+	line.Priced = line.ToBuy == 0 || hasPrice(offers)
+	line.Hazardous, line.SameBatch = line.ToBuy > 0 && dangerous(base), r.alike(base.ID)
+	if len(offers) > 0 {
+		line.Tax = offers[0].tax
 	}
 	switch {
-	case foreign:
-		r.warn("%s has a price in %s only and the job is in %s: its cost is not in any figure; give it a price under products", base.ID, catalogueCurrency, r.job.Currency)
-	case !priced && len(offers) > 0:
-		r.warn("%s has no price: its cost is not in any figure", base.ID)
-	case !r.ownProduct(base.ID):
-		r.assumed.add("", "prices of the catalogue are invented, typical figures: put your own quotes under products", 0, "", "invented, for the demonstration")
+	case line.ToBuy == 0:
+	case len(offers) == 0:
+		r.warn("%s is sold in no packs known here: its line in the order has no packs and no cost", base.ID)
+	default:
+		r.buy(&line, p, offers)
 	}
-	return offers
-}
-
-func (r *run) ownProduct(id string) bool {
-	for _, p := range r.job.Products {
-		if p != nil && p.Base().ID == id {
-			return true
-		}
+	if !line.Priced && !slices.Contains(r.estimate.Budget.Unpriced, base.ID) {
+		r.estimate.Budget.Unpriced = append(r.estimate.Budget.Unpriced, base.ID)
 	}
-	return false
-}
-
-func (r *run) fill(line *OrderLine, p products.Purchase) {
-	for _, pack := range p.Packs {
-		price := r.currency.Zero()
-		if pack.Price != nil {
-			price = r.currency.Of(*pack.Price)
-		}
-		line.Packs = append(line.Packs, OrderPack{Pack: pack.Pack, Count: pack.Count, Price: price})
-		line.Cost = line.Cost.Add(r.currency.Cost(float64(pack.Count), price.Decimal()))
-	}
-	line.Bought, line.LeftOver = p.Bought, p.LeftOver
-}
-
-// costs gives each step its money: the material it consumes at the price of the
-// packs in the order, and its hours.
-func (r *run) costs() {
-	lines := map[string]*OrderLine{}
-	for i := range r.estimate.Order {
-		lines[r.estimate.Order[i].Product] = &r.estimate.Order[i]
-	}
-	rates := map[string]decimal.Decimal{"volunteer": r.job.Labour.VolunteerRate, "paid": r.job.Labour.PaidRate, "contract": r.job.Labour.ContractRate}
-	for i := range r.estimate.Steps {
-		s := &r.estimate.Steps[i]
-		s.MaterialCost = r.currency.Zero()
-		for k := range s.Materials {
-			m := &s.Materials[k]
-			m.Cost = r.currency.Zero()
-			if line := lines[m.Product]; line.Bought > 0 {
-				m.Cost = r.currency.CostFromPack(m.Quantity, line.Bought, line.Cost.Decimal())
-			}
-			s.MaterialCost = s.MaterialCost.Add(m.Cost)
-		}
-		s.LabourCost = r.currency.Cost(s.Hours, rates[s.Labour])
-		s.Cost = s.MaterialCost.Add(s.LabourCost)
-		switch {
-		case s.Hours == 0 || !rates[s.Labour].IsZero():
-		case s.Labour == "contract":
-			r.warn("%s: contract work of %.3g h has no price: give labour.contract_rate, or the contractor's sum under items", s.ID, s.Hours)
-		case s.Labour == "paid":
-			r.warn("%s: paid work of %.3g h has no wage: give labour.paid_rate", s.ID, s.Hours)
-		default:
-			r.assumed.add(s.ID, "rate of a "+s.Labour+" hour, which the job does not give", 0, r.job.Currency+"/h", "assumption: give labour."+s.Labour+"_rate")
-		}
-	}
+	line.LeftOverNote = leftOver(&line)
+	line.Working = r.orderWorking(&line, &d)
+	r.estimate.Order = append(r.estimate.Order, line)
 }

@@ -24,6 +24,9 @@ type run struct {
 	patches  map[string][]*TestPatch // step id -> its test patches
 	chosen   map[string]selection    // step id -> what it works on
 
+	taken      []float64 // out of each entry of the stock
+	priceDates []string  // of the prices that have one
+
 	drawn map[string]marking.Measurement // marking id -> what it measures, of those that steps paint
 }
 
@@ -46,6 +49,10 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}
+	r.labourHours()
+	if err := faults.Err(); err != nil {
+		return nil, err
+	}
 	r.placings()
 	r.areas()
 	r.order(catalogue.Currency())
@@ -54,6 +61,7 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 	}
 	r.costs()
 	r.totals()
+	r.priceItems()
 	r.budget()
 	if !r.estimate.Budget.Total.IsValid() || !r.estimate.Totals.StepsCost.IsValid() {
 		faults.Add("", "out_of_range", "the amounts of this job reach 10^15; look at its prices, rates and items, or split the job")
@@ -87,7 +95,7 @@ func (r *run) steps() {
 		}
 		at, b, s := "/steps/"+strconv.Itoa(i), step.base(), &r.estimate.Steps[i]
 		*s = StepEstimate{ID: b.ID, Name: b.Name, Operation: b.Operation, Labour: b.Labour,
-			Materials: []Material{}, Working: []quantity.Working{}, Cautions: []Caution{}, Checks: []Check{}, Warnings: []string{}}
+			Materials: []Material{}, Working: []quantity.Working{}, HoursByRole: []RoleHours{}, Cautions: []Caution{}, Checks: []Check{}, Warnings: []string{}}
 		r.id(b.ID, at, seen)
 		quantity.Check(step, r.faults.At(at))
 		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
@@ -155,6 +163,7 @@ func (s *StepEstimate) crewHours(b *StepBase, atWork float64, formula string, te
 // totals adds up what the steps take.
 func (r *run) totals() {
 	t := &r.estimate.Totals
+	t.HoursByRole = []RoleHours{}
 	t.StepsMaterialCost, t.StepsLabourCost, t.StepsCost = r.currency.Zero(), r.currency.Zero(), r.currency.Zero()
 	for i := range r.estimate.Areas {
 		t.AreaM2 += r.estimate.Areas[i].AreaM2
@@ -169,6 +178,8 @@ func (r *run) totals() {
 		t.DryFilmKg += s.DryFilmKg
 		t.RemovedKg += s.RemovedKg
 		t.VOCKg += s.VOCKg
+		t.Sessions += s.Sessions
+		t.addHours(s.HoursByRole)
 		t.StepsMaterialCost = t.StepsMaterialCost.Add(s.MaterialCost)
 		t.StepsLabourCost = t.StepsLabourCost.Add(s.LabourCost)
 		t.StepsCost = t.StepsCost.Add(s.Cost)

@@ -20,6 +20,9 @@ type StepBase struct {
 	Crew      int      `json:"crew,omitempty" limit:"[1,200]" doc:"people at work at once; hours are person-hours"`
 	Labour    string   `json:"labour,omitempty" doc:"volunteer, paid or contract"`
 	Starts    string   `json:"starts,omitempty" doc:"date and time at which the step starts, local, such as 2026-05-02T08:00; waits between steps are told by it"`
+	Role      string   `json:"role,omitempty" doc:"what the crew does, for its rate: blast, prepare, mask, spray or helper; follows from the operation unless given"`
+	Helpers   int      `json:"helpers,omitempty" limit:"[0,199]" doc:"how many of the crew help the others; counted in crew"`
+	RateBasis string   `json:"rate_basis,omitempty" doc:"nozzle_on: what is done while at work; burdened: the rate holds set-up, clean-up and idle time already"`
 }
 
 func (b *StepBase) base() *StepBase { return b }

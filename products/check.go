@@ -43,6 +43,7 @@ func checkPacks(c *Common, report func(pointer, code, detail string)) {
 	want := packOf(c.Kind).field
 	for i, pack := range c.Packs {
 		at, given := fmt.Sprintf("/packs/%d", i), 0
+		oneOf(at+"/tax", pack.Tax, Taxes(), report)
 		for _, size := range []rung{{"pack_l", pack.PackL}, {"pack_kg", pack.PackKg}, {"pack_m", pack.PackM}, {"pack_count", pack.PackCount}} {
 			if size.value == nil {
 				continue

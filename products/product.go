@@ -21,6 +21,11 @@ type Common struct {
 	Hazards  []string `json:"hazards,omitempty" doc:"codes of what it can do to people and metal"`
 	Source   string   `json:"source,omitempty" doc:"where its values come from, with the confidence mark"`
 	Note     string   `json:"note,omitempty" doc:"what else to know before it is used or its values are trusted"`
+
+	ShelfLifeDays    *float64 `json:"shelf_life_days,omitempty" limit:"[1,10000]" doc:"days it keeps unopened, from delivery"`
+	LeadTimeDays     *float64 `json:"lead_time_days,omitempty" limit:"[0,1000]" doc:"working days from order to delivery"`
+	MinimumOrder     float64  `json:"minimum_order,omitempty" limit:"[0,1000000]" doc:"least quantity that is sold, in the unit of the packs"`
+	HazardousFreight *bool    `json:"hazardous_freight,omitempty" doc:"dangerous goods for the carrier; follows from the hazards unless given"`
 }
 
 // Base returns the common part itself.
@@ -37,8 +42,11 @@ type Pack struct {
 	PackKg    *float64 `json:"pack_kg,omitempty" limit:"[0.001,10000]" doc:"mass, of abrasive"`
 	PackM     *float64 `json:"pack_m,omitempty" limit:"[0.001,10000]" doc:"length of a roll, of tape and film"`
 	PackCount *float64 `json:"pack_count,omitempty" limit:"[1,100000]" doc:"pieces, of discs and items"`
-	Part      string   `json:"part,omitempty" doc:"base, hardener or activator, where the parts of a paint are sold apart; left out for a kit"`
-	Price     *Price   `json:"price,omitempty" doc:"of one pack, before tax; left out where unknown"`
+	Part      string   `json:"part,omitempty" doc:"the part of the mix it holds, base, hardener or activator, where parts are sold apart; a kit has none"`
+	Price     *Price   `json:"price,omitempty" doc:"of one pack; left out where unknown"`
+	Currency  string   `json:"currency,omitempty" doc:"of the price; that of the job"`
+	PriceDate string   `json:"price_date,omitempty" doc:"when the price was quoted"`
+	Tax       string   `json:"tax,omitempty" doc:"added to the price, included in it, or none"`
 	Source    string   `json:"source,omitempty" doc:"where the price comes from"`
 }
 

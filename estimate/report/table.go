@@ -304,6 +304,9 @@ func (t *table) working() {
 
 func (t *table) lines(list []quantity.Working) {
 	for _, w := range list {
+		if w.Unit == t.e.Currency {
+			continue // the tables of money above show it; JSON has its working
+		}
 		names := make([]string, 0, len(w.Terms))
 		for name := range w.Terms {
 			names = append(names, name)

@@ -176,7 +176,7 @@ func anyJob(t *rapid.T) object {
 		"markings": []any{object{"id": "roundel", "kind": "roundel", "size_m": 0.4, "count": 2,
 			"rings": []any{object{"ratio": 1, "colour": "orange"}, object{"ratio": 2, "colour": "white"}, object{"ratio": 3, "colour": "green"}}}},
 		"items": []any{
-			object{"id": "hire", "amount": fmt.Sprintf("%d.%02d", rapid.IntRange(0, 5000).Draw(t, "hire"), rapid.IntRange(0, 99).Draw(t, "cents")), "category": rapid.SampledFrom([]string{"hire", "materials", "labour", "tax", "contingency"}).Draw(t, "category")},
+			object{"id": "hire", "amount": fmt.Sprintf("%d.%02d", rapid.IntRange(0, 5000).Draw(t, "hire"), rapid.IntRange(0, 99).Draw(t, "cents")), "category": rapid.SampledFrom([]string{"hire", "materials", "labour", "customs", "contingency"}).Draw(t, "category")},
 			object{"id": "room", "amount": "410.05", "funding": "in_kind"},
 		},
 		"labour":              object{"volunteer_rate": "23.17", "paid_rate": "41.49", "contract_rate": "77.77"},

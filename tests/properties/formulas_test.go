@@ -11,6 +11,7 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/formula"
+	"filmbuild/estimate/money"
 	"filmbuild/surfaces/quantity"
 )
 
@@ -94,4 +95,73 @@ func TestEveryFigureOfADrawnJobIsExplained(t *testing.T) {
 			explained(t, &e.Steps[i])
 		}
 	})
+}
+
+// chained asserts that every figure of money is the value of a working, whose
+// links lead to the values they stand for, from the steps to the total.
+func chained(t require.TestingT, e *estimate.Estimate) {
+	values := map[quantity.Node]float64{}
+	keep := func(kind, id string, list []quantity.Working) {
+		for _, w := range list {
+			node := quantity.Node{Kind: kind, ID: id, Quantity: w.Quantity, Of: w.Of}
+			_, again := values[node]
+			assert.False(t, again, "two workings for %v", node)
+			values[node] = w.Value
+		}
+	}
+	places := map[string][]quantity.Working{"the budget": e.Budget.Working}
+	keep("budget", "", e.Budget.Working)
+	for i := range e.Steps {
+		keep("step", e.Steps[i].ID, e.Steps[i].Working)
+		places[e.Steps[i].ID] = e.Steps[i].Working
+	}
+	for i := range e.Order {
+		keep("order", e.Order[i].Product, e.Order[i].Working)
+		places["order of "+e.Order[i].Product+e.Order[i].OrderBy] = e.Order[i].Working
+	}
+	for where, list := range places {
+		for i := range list {
+			w := &list[i]
+			worksOut(t, where, w)
+			for _, l := range w.Links {
+				term, has := w.Terms[l.Term]
+				assert.True(t, has, "%s: %s links a term %s that it has not", where, w.Quantity, l.Term)
+				if l.Node.Kind != "step" && l.Node.Kind != "order" && l.Node.Kind != "budget" {
+					continue
+				}
+				value, found := values[l.Node]
+				if assert.True(t, found, "%s: %s links to %v, which is not there", where, w.Quantity, l.Node) {
+					close(t, term, l.Carry(value), "%s: %s by %v", where, w.Quantity, l)
+				}
+			}
+		}
+	}
+	b := &e.Budget
+	for name, amount := range map[string]money.Amount{"cash": b.Cash, "in_kind": b.InKind, "contingency": b.Contingency, "management_reserve": b.ManagementReserve,
+		"tax": b.Tax, "cash_needed": b.CashNeeded, "total": b.Total} {
+		value, found := values[quantity.Node{Kind: "budget", Quantity: name}]
+		assert.True(t, found, "the budget has a working of %s", name)
+		close(t, amount.Float64(), value, "the working of %s", name)
+	}
+	for i := range e.Steps {
+		s := &e.Steps[i]
+		close(t, s.Cost.Float64(), values[quantity.StepWorking(s.ID, "cost", "")], "cost of %s", s.ID)
+	}
+	for _, line := range e.Order {
+		assert.Positive(t, len(line.Working), line.Product)
+	}
+}
+
+// TestEveryAmountIsChained: from the litres of a step to the total, every amount
+// is worked out by what a person reads beside it (identity).
+func TestEveryAmountIsChained(t *testing.T) {
+	b := newBench(t)
+	all, err := example.All()
+	require.NoError(t, err)
+	for _, ex := range all {
+		e, err := b.reader.Estimate(ex.Job, b.catalogue)
+		require.NoError(t, err)
+		chained(t, e)
+	}
+	rapid.Check(t, func(t *rapid.T) { chained(t, b.run(t, anyJob(t))) })
 }

@@ -1,0 +1,120 @@
+package estimate
+
+import (
+	"cmp"
+	"fmt"
+
+	"filmbuild/surfaces/quantity"
+)
+
+// bookOrder enters what is bought and what is given, line by line.
+func (r *run) bookOrder(book *ledger) {
+	b := &r.estimate.Budget
+	b.MaterialsOrdered, b.MaterialsConsumed = r.currency.Zero(), r.estimate.Totals.StepsMaterialCost
+	for i := range r.estimate.Order {
+		line := &r.estimate.Order[i]
+		b.MaterialsOrdered = b.MaterialsOrdered.Add(line.Cost)
+		id := cmp.Or(line.Name, line.Product)
+		purchase := Purchase{Supplier: line.Supplier, OrderBy: line.OrderBy}
+		if line.ToBuy > 0 {
+			book.add(BudgetLine{ID: "order/" + line.key(), Text: id, Category: "materials", Funding: "cash", Supplier: line.Supplier, Amount: line.Cost,
+				taxing: cmp.Or(line.Tax, "added"), invoice: "order/" + purchase.key(), node: line.node("cost")})
+		}
+		if line.FromDonations > 0 {
+			book.add(BudgetLine{ID: "gift/" + line.key(), Text: id + ", given", Category: "materials", Funding: "in_kind", Basis: line.Basis, Amount: line.DonatedValue, node: line.node("donated_value")})
+		}
+	}
+}
+
+// key tells a line of the order from the others.
+func (line *OrderLine) key() string {
+	if line.split == "" {
+		return line.Product
+	}
+	return line.Product + " " + line.split
+}
+
+// node names a working of the line.
+func (line *OrderLine) node(name string) quantity.Node {
+	return quantity.Node{Kind: "order", ID: line.Product, Quantity: name, Of: line.split}
+}
+
+func (r *run) bookFreight(book *ledger) {
+	for i := range r.estimate.OrderBySupplier {
+		p := &r.estimate.OrderBySupplier[i]
+		freight := p.Freight.Add(p.HazardousFreight).Add(p.SmallOrderCharge)
+		if freight.IsZero() {
+			continue
+		}
+		key := p.key()
+		terms := map[string]float64{"freight": p.Freight.Float64(), "hazardous_freight": p.HazardousFreight.Float64(), "small_order_charge": p.SmallOrderCharge.Float64()}
+		r.estimate.Budget.Working = append(r.estimate.Budget.Working, quantity.Working{Quantity: "freight", Of: key, Value: freight.Float64(), Unit: r.job.Currency,
+			Formula: "freight + hazardous_freight + small_order_charge", Terms: terms, Source: "the job: terms of the supplier"})
+		book.add(BudgetLine{ID: "freight/" + key, Text: "freight of the order from " + cmp.Or(p.Name, p.Supplier), Category: "freight", Funding: "cash", Supplier: p.Supplier,
+			Amount: freight, taxing: r.taxOf("", true), invoice: "order/" + key, node: quantity.Node{Kind: "budget", Quantity: "freight", Of: key}})
+	}
+}
+
+func (r *run) bookLabour(book *ledger) {
+	l := &r.job.Labour
+	for i := range r.estimate.Steps {
+		s := &r.estimate.Steps[i]
+		for _, h := range s.HoursByRole {
+			line := BudgetLine{ID: "labour/" + s.ID + "/" + h.Role, Text: fmt.Sprintf("%s, %s: %s of %s", cmp.Or(s.Name, s.ID), h.Role, measure(h.Hours, "h"), workOf(h.Labour)),
+				Category: "labour", Funding: "cash", Amount: h.Cost, taxing: "none", invoice: "contract", node: quantity.StepWorking(s.ID, "labour_cost", h.Role)}
+			switch h.Labour {
+			case "volunteer":
+				line.Funding, line.Basis = "in_kind", l.basis()
+			case "contract":
+				line.taxing = r.taxOf(l.ContractTax, true)
+			}
+			book.add(line)
+			if h.Labour == "paid" && l.FringePercent > 0 {
+				r.bookFringe(book, s, &h)
+			}
+		}
+	}
+}
+
+func workOf(labour string) string {
+	return map[string]string{"volunteer": "volunteers", "paid": "paid work", "contract": "contract work"}[labour]
+}
+
+// basis is how the value of a volunteer hour was found, in words.
+func (l *Labour) basis() string {
+	words := map[string]string{"similar_work": "pay for similar work", "national_average": "national average", "funder_rate": "rate of the funder"}[l.VolunteerBasis]
+	switch {
+	case words == "":
+		return l.VolunteerSource
+	case l.VolunteerSource == "":
+		return words
+	}
+	return words + ": " + l.VolunteerSource
+}
+
+func (r *run) bookFringe(book *ledger, s *StepEstimate, h *RoleHours) {
+	id := s.ID + "/" + h.Role
+	fringe := h.Cost.MulPercent(r.job.Labour.FringePercent)
+	r.estimate.Budget.Working = append(r.estimate.Budget.Working, quantity.Working{Quantity: "fringe", Of: id, Value: fringe.Float64(), Unit: r.job.Currency, Formula: r.rounded("wages·share"),
+		Terms: map[string]float64{"wages": h.Cost.Float64(), "share": r.job.Labour.FringePercent / 100}, Source: "the job: labour.fringe_percent",
+		Links: []quantity.Link{ofStep("wages", s.ID, "labour_cost", h.Role), quantity.Scaled("share", quantity.Node{Kind: "job", ID: "labour", Quantity: "fringe_percent"}, 0.01)}})
+	book.add(BudgetLine{ID: "fringe/" + id, Text: "fringe benefits, " + cmp.Or(s.Name, s.ID), Category: "fringe", Funding: "cash", Amount: fringe,
+		taxing: "none", node: quantity.Node{Kind: "budget", Quantity: "fringe", Of: id}})
+}
+
+func (r *run) bookItems(book *ledger) {
+	for i := range r.estimate.Items {
+		e := &r.estimate.Items[i]
+		book.add(BudgetLine{ID: "item/" + e.ID, Text: e.text(), Category: e.Category, Funding: e.Funding, Supplier: e.Supplier, Basis: e.Basis, Amount: e.Amount,
+			taxing: e.Tax, invoice: cmp.Or(e.Supplier, "item/"+e.ID), node: quantity.Node{Kind: "budget", Quantity: "item_amount", Of: e.ID}})
+	}
+}
+
+// text names an item with its quantity.
+func (e *ItemEstimate) text() string {
+	name := cmp.Or(e.Name, e.ID)
+	if e.UnitPrice == "" {
+		return name
+	}
+	return fmt.Sprintf("%s: %s at %s", name, measure(e.Quantity, e.Unit), e.UnitPrice)
+}
