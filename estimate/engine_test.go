@@ -18,8 +18,14 @@ import (
 // doc is a JSON object of a test's job.
 type doc map[string]any
 
+// tester is a test, or a property's draw.
+type tester interface {
+	require.TestingT
+	Helper()
+}
+
 // try works a job of USD out that consists of the members given.
-func try(t *testing.T, members doc) (*estimate.Estimate, error) {
+func try(t tester, members doc) (*estimate.Estimate, error) {
 	t.Helper()
 	job := doc{"name": "A job of the tests", "currency": "USD"}
 	for name, value := range members {
@@ -32,7 +38,7 @@ func try(t *testing.T, members doc) (*estimate.Estimate, error) {
 	return estimate.NewReader(nil).Estimate(text, catalogue)
 }
 
-func work(t *testing.T, members doc) *estimate.Estimate {
+func work(t tester, members doc) *estimate.Estimate {
 	t.Helper()
 	e, err := try(t, members)
 	require.NoError(t, err)

@@ -74,6 +74,7 @@ type Opening struct {
 	Face   string  `json:"face,omitempty" doc:"the face it lies in; may be left out where the shape has one face"`
 	AreaM2 float64 `json:"area_m2" limit:"(0,10000]" doc:"its area"`
 	EdgeM  float64 `json:"edge_m,omitempty" limit:"[0,10000]" doc:"length of its edge"`
+	Spot
 }
 
 // Region is a named part of the surface: components and faces whole, by share,

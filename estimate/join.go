@@ -14,6 +14,7 @@ type Join struct {
 	Face    string `json:"face,omitempty" doc:"face of that component; spread over its faces in proportion where it is left out"`
 	OwnFace string `json:"own_face,omitempty" doc:"own face that closes it there and is covered, such as end_1; end_1 of a cylinder or frustum with two ends where it is left out, none of other shapes"`
 	Count   int    `json:"count,omitempty" limit:"[1,1000]" doc:"how many such joints one part has"`
+	Spot           // on the component that it is set on
 }
 
 // Defaults makes a join stand for one joint.
@@ -58,6 +59,7 @@ func (c *checker) join(i int, j *Join, at string) {
 	j.Joint.Check(part.component.Shape, body.component.Shape, c.faults.At(at))
 	on, onFace := body.named(c, j.Face, at+"/face")
 	own := part.closing(c, j.OwnFace, at+"/own_face")
+	c.checkSpot(&j.Spot, body, at)
 	if c.faults.HasBelow(at) || !onFace {
 		return
 	}
@@ -77,6 +79,7 @@ func (c *checker) join(i int, j *Join, at string) {
 	}
 	for _, k := range on {
 		share := body.share(k, on)
+		body.faces[k].spotted = append(body.faces[k].spotted, spotted{spot: &j.Spot, areaM2: f.BodyM2 * n * share, edgeM: f.EdgeM * n * share, seam: len(body.faces[k].seams)})
 		body.faces[k].seams = append(body.faces[k].seams, seam{part: i, edgeM: f.EdgeM * n * share, rimM: rim * share})
 	}
 }
@@ -112,15 +115,21 @@ func (ch *chooser) seams() float64 {
 		for _, name := range ch.whole[k] {
 			f := &ch.c.surfaces[k].faces[ch.c.surfaces[k].faceIndex(name)]
 			for _, s := range f.seams {
-				if len(ch.whole[s.part]) == 0 {
-					sum += s.edgeM
-				} else {
-					sum -= min(s.rimM, ch.openRim(s.part))
-				}
+				sum += ch.seamAdds(s)
 			}
 		}
 	}
+	for _, s := range ch.inParts {
+		sum += ch.seamAdds(s)
+	}
 	return sum
+}
+
+func (ch *chooser) seamAdds(s seam) float64 {
+	if len(ch.whole[s.part]) == 0 {
+		return s.edgeM
+	}
+	return -min(s.rimM, ch.openRim(s.part))
 }
 
 // openRim is the length of the open ends of what is chosen of a surface.

@@ -41,7 +41,7 @@ func (r *run) tapeEdges(tapeID, coverID string, b *StepBase, s *StepEstimate, se
 		s.Warnings = append(s.Warnings, "region "+id+" has no edge_m: no tape is counted for it")
 	}
 	for _, id := range sel.spread {
-		s.Warnings = append(s.Warnings, "region "+id+" is part of faces with openings or joints: they are taken off it in proportion, and no tape is counted for those within it")
+		s.Warnings = append(s.Warnings, "region "+id+" is part of faces with openings or joints whose place in it is not known: they are taken off it in proportion, and no tape is counted for those within it; give them from_m and to_m, or region")
 	}
 	if edge := sel.edgeM(); edge > 0 {
 		id := r.tape(tapeID, b, s, edge, at)

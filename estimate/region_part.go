@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 	"strconv"
+	"strings"
 
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/quantity"
@@ -21,6 +22,14 @@ type EdgeStrip struct {
 type regionPart struct {
 	one  surfaces.Measurement
 	good bool
+}
+
+// liesOn says whether a region lies on a component or a face of it.
+func (r *Region) liesOn(component string) bool {
+	return slices.ContainsFunc(r.Of, func(name string) bool {
+		id, _, _ := strings.Cut(name, "/")
+		return id == component
+	})
 }
 
 // divides says whether a region is a bay, a band or a strip.
@@ -97,11 +106,24 @@ func (ch *chooser) addPart(index int, patches []patch, at string) bool {
 		for _, p := range patches[first:last] {
 			f := &s.faces[p.face]
 			for _, have := range one.Faces {
-				if have.Name == f.name {
-					p.share = min(1, have.AreaM2/s.one.Faces[p.face].AreaM2)
-					taken = append(taken, p)
-					spread = spread || (p.share < 1 && (f.openingsM2 > 0 || len(f.seams) > 0))
+				if have.Name != f.name {
+					continue
 				}
+				in := f.losses(r, s.component.Shape, min(1, have.AreaM2/s.one.Faces[p.face].AreaM2))
+				if p.share = in.share; p.share < -1e-9 {
+					ch.c.faults.Addf(where, "outside", "the openings and joints that lie in region %s take %.4g m² more than it has of %s/%s; look at their areas and places", r.ID, -p.share*f.areaM2, s.component.ID, f.name)
+					return false
+				}
+				if p.share <= 1e-12 {
+					continue
+				}
+				taken = append(taken, p)
+				spread = spread || in.spread
+				if p.share < 1 {
+					ch.sel.openingsM += in.openingsM
+					ch.sel.openingsM2 += in.openingsM2
+				}
+				ch.inParts = append(ch.inParts, in.seams...)
 			}
 		}
 		edgeM += borderOf(one, names) * float64(s.component.Count)
@@ -127,6 +149,50 @@ func (ch *chooser) addPart(index int, patches []patch, at string) bool {
 		ch.sel.spread = append(ch.sel.spread, r.ID)
 	}
 	return true
+}
+
+// losses is what a bay, a band or a strip has left of a face, and the edges of
+// the openings and joints in it.
+type losses struct {
+	share                 float64 // of what is left of the whole face
+	openingsM2, openingsM float64
+	seams                 []seam
+	spread                bool // something is off the face, nobody knows where
+}
+
+// losses finds what is left of a plain share of a face:
+//
+//	(share·(A + P) − p) / A
+//
+// A is what is left of the face, P what is off it at known places, p as much of
+// that as lies in the region.
+func (f *face) losses(r *Region, shape surfaces.Shape, share float64) losses {
+	l := losses{share: share}
+	if share == 1 {
+		l.seams = f.seams
+		return l
+	}
+	placed, inside := 0.0, 0.0
+	for _, o := range f.spotted {
+		portion, known := o.spot.within(r, shape)
+		if !o.spot.known() || !known {
+			l.spread = true
+			continue
+		}
+		placed, inside = placed+o.areaM2, inside+portion*o.areaM2
+		switch {
+		case portion == 0:
+		case o.seam < 0:
+			l.openingsM2, l.openingsM = l.openingsM2+portion*o.areaM2, l.openingsM+portion*o.edgeM
+		default:
+			s := f.seams[o.seam]
+			l.seams = append(l.seams, seam{part: s.part, edgeM: portion * s.edgeM, rimM: portion * s.rimM})
+		}
+	}
+	if f.areaM2 > 0 {
+		l.share = min(1, (share*(f.areaM2+placed)-inside)/f.areaM2)
+	}
+	return l
 }
 
 // borderOf is the length of the lines between faces chosen and all else.

@@ -40,6 +40,8 @@ type chooser struct {
 	taken map[[2]int]float64 // surface and face -> share already chosen
 	sel   selection
 	whole map[int][]string // surface -> faces chosen whole
+
+	inParts []seam // of joints that lie in the bays, bands and strips chosen
 }
 
 // choose resolves component, component/face and region ids. The second value

@@ -25,9 +25,10 @@ type face struct {
 	name       string
 	areaM2     float64 // extra area in, openings off
 	openingsM2 float64
-	openingsM  float64 // edge of the openings
-	seams      []seam  // where other components are set on it
-	paint      float64 // share of the area that still has its old paint
+	openingsM  float64   // edge of the openings
+	seams      []seam    // where other components are set on it
+	spotted    []spotted // openings and joints, with their places where they are known
+	paint      float64   // share of the area that still has its old paint
 }
 
 // measure finds the areas of every component that has no fault so far.
@@ -75,6 +76,8 @@ func (c *checker) cut(s *surface, at string) bool {
 		}
 		s.faces[k].openingsM2 += o.AreaM2 * count
 		s.faces[k].openingsM += o.EdgeM * count
+		c.checkSpot(&s.component.Openings[i].Spot, s, below)
+		s.faces[k].spotted = append(s.faces[k].spotted, spotted{spot: &s.component.Openings[i].Spot, areaM2: o.AreaM2 * count, edgeM: o.EdgeM * count, seam: -1})
 		s.note("opening_m2", o.Name, o.AreaM2*count, "m²", "A·n", map[string]float64{"A": o.AreaM2, "n": count}, "given by the user")
 	}
 	for k := range s.faces {

@@ -83,6 +83,12 @@ func MeasurePart(s Shape, p Part) (Measurement, error) {
 	return m, nil
 }
 
+// PartWindow returns the window of a part of a shape that its Check passed, with
+// stations for absent ones, and reports bounds that do not fit.
+func PartWindow(s Shape, p Part, report func(pointer, code, detail string)) Window {
+	return p.window(s, report)
+}
+
 func (p Part) bounded() bool { return p.FromM != nil || p.ToM != nil || p.heights() }
 
 func (p Part) heights() bool { return p.FromZM != nil || p.ToZM != nil }
@@ -219,7 +225,7 @@ func partOf(s Shape, what string) Measurement {
 	return Measurement{Method: what + "; " + whole.Method, AccuracyPercent: whole.AccuracyPercent}
 }
 
-// sumUp adds the areas of the faces of a part in the order of their first use.
+// add adds the area of the faces of a part in the order of their first use.
 func (m *Measurement) add(name string, area float64) {
 	if !(area > 0) {
 		return
