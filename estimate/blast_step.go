@@ -73,6 +73,7 @@ func (r *run) blastSymbols(p *Blast, b *blast.Blasting, media *products.Media) s
 		quantity.From("thrown", quantity.StepWorking(p.ID, "media_thrown_kg", "")),
 		quantity.From("N", quantity.Setting(p.ID, "nozzles")),
 		quantity.Scaled("d", quantity.Setting(p.ID, "nozzle_bore_mm"), 0.001),
+		quantity.From("D", quantity.Setting(p.ID, "nozzle_bore_mm")),
 		r.breakdownLink(p, media),
 	}
 	used := "media_thrown_kg"

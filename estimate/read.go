@@ -103,6 +103,24 @@ func RunJob(job *Job, read *fault.List, catalogue *products.Catalogue, whole *fa
 // *wire.SyntaxError or a *fault.Error with every fault of the document and of
 // the job.
 func (r *Reader) Estimate(data []byte, catalogue *products.Catalogue) (*Estimate, error) {
+	run, err := r.run(data, catalogue)
+	if err != nil {
+		return nil, err
+	}
+	return run.estimate, nil
+}
+
+// Trace reads a job document and works it out with the graph of its figures.
+// The errors are those of Estimate.
+func (r *Reader) Trace(data []byte, catalogue *products.Catalogue) (*Graph, error) {
+	run, err := r.run(data, catalogue)
+	if err != nil {
+		return nil, err
+	}
+	return run.trace(catalogue)
+}
+
+func (r *Reader) run(data []byte, catalogue *products.Catalogue) (*run, error) {
 	faults := &fault.List{}
 	job, err := r.Job(data, faults)
 	if err != nil {
@@ -111,7 +129,7 @@ func (r *Reader) Estimate(data []byte, catalogue *products.Catalogue) (*Estimate
 	if faults.Has("") {
 		return nil, faults.Err() // no object at all: what it lacks need not be told
 	}
-	return runWith(job, catalogue, faults)
+	return runThrough(job, catalogue, faults)
 }
 
 // Decode reads the input of a calculator, whose union members are those of a

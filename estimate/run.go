@@ -33,11 +33,16 @@ type run struct {
 // Run works a job out. The error, a *fault.Error, lists every fault of the job;
 // with one there is no estimate.
 func Run(job *Job, catalogue *products.Catalogue) (*Estimate, error) {
-	return runWith(job, catalogue, &fault.List{})
+	r, err := runThrough(job, catalogue, &fault.List{})
+	if err != nil {
+		return nil, err
+	}
+	return r.estimate, nil
 }
 
-// runWith adds the faults of the job to those of its document.
-func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Estimate, error) {
+// runThrough goes the whole way of a job and keeps what it found on it. It adds
+// the faults of the job to those of its document.
+func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*run, error) {
 	r := &run{
 		checker:  &checker{job: job, catalogue: catalogue.With(job.Products), faults: faults, ids: map[string]string{}},
 		chosen:   map[string]selection{},
@@ -69,7 +74,7 @@ func runWith(job *Job, catalogue *products.Catalogue, faults *fault.List) (*Esti
 	}
 	r.follow()
 	r.conclude()
-	return r.estimate, nil
+	return r, nil
 }
 
 func (r *run) areas() {

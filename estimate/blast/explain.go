@@ -61,7 +61,7 @@ func (b Blasting) explainAir(r Result, add adder) {
 func (b Blasting) explainMedia(r Result, add adder) {
 	if r.MediaFlowAccuracyPercent != nil {
 		add("media_flow_per_nozzle_kg_h", r.MediaFlowPerNozzleKgH, "kg/h", mediaFlowLaw, sourceFlow,
-			map[string]float64{"k": mediaLaw, "d": b.NozzleBoreMm, "p": b.PressureKPa, "pa": r.AmbientUsedKPa, "ρ": *b.BulkDensityKgM3, "ρ0": mediaLawDensity})
+			map[string]float64{"k": mediaLaw, "D": b.NozzleBoreMm, "p": b.PressureKPa, "pa": r.AmbientUsedKPa, "ρ": *b.BulkDensityKgM3, "ρ0": mediaLawDensity})
 	}
 	if r.StripRateUsedM2H == nil {
 		return

@@ -1,0 +1,122 @@
+package estimate
+
+import (
+	"fmt"
+	"slices"
+
+	"filmbuild/estimate/fault"
+	"filmbuild/estimate/model"
+	"filmbuild/estimate/wire"
+	"filmbuild/products"
+	"filmbuild/surfaces/quantity"
+)
+
+// Graph is an estimate with the graph of its figures: which follows from which.
+// Ranges and the workbook are made from it.
+type Graph struct {
+	Estimate  *Estimate
+	Model     *model.Model
+	Uncertain []Uncertain // inputs that have a range: given in the job, or the catalogue's
+	Notes     []string    // what the graph cannot follow, for the assumptions
+}
+
+// Trace works a job out as Run does, and its graph. The error, a *fault.Error,
+// lists every fault of the job.
+func Trace(job *Job, catalogue *products.Catalogue) (*Graph, error) {
+	r, err := runThrough(job, catalogue, &fault.List{})
+	if err != nil {
+		return nil, err
+	}
+	return r.trace(catalogue)
+}
+
+// trace builds the graph of a run.
+func (r *run) trace(catalogue *products.Catalogue) (*Graph, error) {
+	g := &Graph{Estimate: r.estimate}
+	parts := r.parts()
+	if loose := r.looseRanges(parts); len(loose) > 0 {
+		responses, notes := r.responses(parts, loose, catalogue)
+		parts, g.Notes = append(parts, responses...), notes
+	}
+	b := model.NewBuilder()
+	for _, p := range parts {
+		if p.steps != nil {
+			b.AddSteps(p.node, p.working, p.steps)
+		} else {
+			b.Add(p.node, p.working)
+		}
+	}
+	var err error
+	if g.Model, err = b.Build(); err != nil {
+		return nil, fmt.Errorf("the graph of the estimate is broken, which is a mistake of the program: %w", err)
+	}
+	g.Uncertain = r.uncertain(g.Model)
+	return g, nil
+}
+
+// graphPart is a working with the node it is the value of.
+type graphPart struct {
+	node    quantity.Node
+	working quantity.Working
+	steps   model.Steps
+}
+
+// parts gathers the workings of an estimate: of faces, steps, order and budget.
+func (r *run) parts() []graphPart {
+	var list []graphPart
+	for i := range r.surfaces {
+		s := &r.surfaces[i]
+		for k := range s.faces {
+			list = append(list, s.facePart(&s.faces[k]))
+		}
+	}
+	for i := range r.estimate.Steps {
+		s := &r.estimate.Steps[i]
+		for _, w := range s.Working {
+			list = append(list, graphPart{node: quantity.StepWorking(s.ID, w.Quantity, w.Of), working: w})
+		}
+	}
+	return list
+}
+
+// facePart is the area of a face: as measured, times what the measuring may be
+// off, which is 1 in the estimate and the same for all faces of a component.
+func (s *surface) facePart(f *face) graphPart {
+	node := quantity.Node{Kind: "face", ID: s.component.ID, Quantity: f.name}
+	return graphPart{node: node, working: quantity.Working{Quantity: "area_m2", Of: f.name, Value: f.areaM2, Unit: "m²", Formula: "A·e",
+		Terms: map[string]float64{"A": f.areaM2, "e": 1}, Source: "identity", Links: []quantity.Link{quantity.From("e", measuring(s.component.ID))}}}
+}
+
+// measuring is the node of how far the area of a component may be off: 1 ± its
+// accuracy.
+func measuring(component string) quantity.Node {
+	return quantity.Node{Kind: "component", ID: component, Quantity: "measured_to_true_ratio"}
+}
+
+// looseRanges lists the pointers of ranges whose numbers are no node of the
+// graph, such as the sizes of shapes and markings, sorted.
+func (r *run) looseRanges(parts []graphPart) []string {
+	tied := map[string]bool{}
+	for _, p := range parts {
+		for _, l := range p.working.Links {
+			tied[r.pointerOf(l.Node)] = true
+		}
+	}
+	var loose []string
+	for pointer := range r.job.Ranges {
+		if !tied[pointer] {
+			loose = append(loose, pointer)
+		}
+	}
+	slices.Sort(loose)
+	return loose
+}
+
+// withNumber returns the job with one number replaced.
+func (r *run) withNumber(pointer string, x float64) (*Job, error) {
+	job, err := wire.Replace(r.job, pointer, x)
+	if err == nil {
+		job.Ranges = nil
+	}
+	return job, err
+}

@@ -1,0 +1,88 @@
+package estimate_test
+
+import (
+	"encoding/json"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmbuild/estimate"
+	"filmbuild/estimate/example"
+	"filmbuild/estimate/model"
+	"filmbuild/products"
+	"filmbuild/surfaces/quantity"
+)
+
+func traced(t *testing.T, job any) *estimate.Graph {
+	t.Helper()
+	catalogue, err := products.Load()
+	require.NoError(t, err)
+	data, raw := job.([]byte)
+	if !raw {
+		data, err = json.Marshal(job)
+		require.NoError(t, err)
+	}
+	g, err := estimate.NewReader(nil).Trace(data, catalogue)
+	require.NoError(t, err)
+	return g
+}
+
+// at works the graph out with some inputs replaced, by key.
+func at(t *testing.T, g *estimate.Graph, output quantity.Node, inputs map[string]float64) float64 {
+	t.Helper()
+	var varied []model.Varied
+	var in [][]float64
+	for _, u := range g.Uncertain {
+		if x, wanted := inputs[u.Key]; wanted {
+			varied, in = append(varied, model.Varied{Vertex: u.Vertex, Low: u.Spread.Low, High: u.Spread.High}), append(in, []float64{x})
+		}
+	}
+	require.Len(t, varied, len(inputs), "inputs of that name")
+	k, known := g.Model.Find(output)
+	require.True(t, known, "%v", output)
+	p, err := g.Model.Compile(varied, []int{k})
+	require.NoError(t, err)
+	out := [][]float64{{math.NaN()}}
+	p.Worker()(in, out)
+	return out[0][0]
+}
+
+func TestTheGraphOfEveryExample(t *testing.T) {
+	all, err := example.All()
+	require.NoError(t, err)
+	for _, ex := range all {
+		t.Run(ex.ID, func(t *testing.T) {
+			g := traced(t, ex.Job)
+			assert.NotEmpty(t, g.Uncertain)
+			assert.Empty(t, g.Notes)
+			for i := range g.Estimate.Steps {
+				s := &g.Estimate.Steps[i]
+				assert.InDelta(t, s.Hours, at(t, g, quantity.StepWorking(s.ID, "hours", ""), nil), 1e-9*max(1, s.Hours), s.ID)
+			}
+		})
+	}
+}
+
+// The graph says for other inputs what the engine says for a job that has them
+// (identity). A length gives a parabola, which the response follows exactly.
+func TestTheGraphFollowsTheEngine(t *testing.T) {
+	job := func(span, solids, film any) map[string]any {
+		return map[string]any{"name": "j", "currency": "USD",
+			"components": []any{map[string]any{"id": "wing", "shape": map[string]any{"kind": "wing", "root_chord_m": 2, "tip_chord_m": 1, "span_m": span, "root_thickness_ratio": 0.1, "tip_thickness_ratio": 0.1, "section": "naca"}}},
+			"products":   []any{map[string]any{"id": "p", "kind": "paint", "name": "p", "volume_solids_percent": solids, "packs": []any{map[string]any{"pack_l": 1, "price": "10.00"}}}},
+			"steps":      []any{map[string]any{"id": "c", "operation": "coat", "on": []any{"wing"}, "product": "p", "dry_film_um": film, "method": "hvlp", "rate_m2_h": 5}}}
+	}
+	between := func(low, likely, high float64) any { return map[string]any{"low": low, "likely": likely, "high": high} }
+	g := traced(t, job(between(4, 5, 7), between(40, 50, 55), between(20, 25, 40)))
+	litres := quantity.StepWorking("c", "litres", "")
+	for _, x := range [][3]float64{{5, 50, 25}, {4, 50, 25}, {7, 50, 25}, {6.3, 43, 37}, {4.4, 55, 20}} {
+		want := traced(t, job(x[0], x[1], x[2])).Estimate.Totals.Litres
+		got := at(t, g, litres, map[string]float64{"given//" + "/components/0/shape/span_m": x[0], "product/p/volume_solids_percent": x[1], "setting/c/dry_film_um": x[2]})
+		assert.InDelta(t, want, got, 1e-3*want, "%v", x)
+		if x[0] == 5 || x[0] == 4 || x[0] == 7 {
+			assert.InDelta(t, want, got, 1e-9*want, "exact at the ends and the middle: %v", x)
+		}
+	}
+}
