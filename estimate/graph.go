@@ -2,6 +2,7 @@ package estimate
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"filmbuild/estimate/fault"
@@ -76,7 +77,46 @@ func (r *run) parts() []graphPart {
 			list = append(list, graphPart{node: quantity.StepWorking(s.ID, w.Quantity, w.Of), working: w})
 		}
 	}
+	for i := range r.estimate.Order {
+		line := &r.estimate.Order[i]
+		for _, w := range line.Working {
+			p := graphPart{node: line.node(w.Quantity), working: w}
+			switch w.Quantity {
+			case "bought":
+				p.steps = r.covering(line, func(l *OrderLine) float64 { return l.Bought })
+			case "cost":
+				p.steps = r.covering(line, func(l *OrderLine) float64 { return l.Cost.Float64() })
+			}
+			list = append(list, p)
+		}
+	}
+	for _, w := range r.estimate.Budget.Working {
+		list = append(list, graphPart{node: quantity.Node{Kind: "budget", Quantity: w.Quantity, Of: w.Of}, working: w})
+	}
 	return list
+}
+
+// coverSlack is how much a need may be above what is bought: a little more than
+// products.Cover lets pass, so that the next step is another purchase.
+const coverSlack = 2e-9
+
+// covering says what a line of the order comes to for another need. It stays so
+// up to what is bought: a smaller purchase would not do for more.
+func (r *run) covering(line *OrderLine, figure func(*OrderLine) float64) model.Steps {
+	p, known := r.catalogue.Product(line.Product)
+	if !known || len(line.offers) == 0 {
+		return func(x float64) (float64, float64) { return figure(&OrderLine{Cost: r.currency.Zero()}), math.Inf(1) }
+	}
+	return func(x float64) (float64, float64) {
+		other := OrderLine{Product: line.Product, ToBuy: x, SameBatch: line.SameBatch, Cost: r.currency.Zero()}
+		if x == 0 {
+			return figure(&other), 0
+		}
+		if err := r.buy(&other, p, line.offers); err != nil {
+			return math.NaN(), x
+		}
+		return figure(&other), math.Max(other.Bought*(1+coverSlack), x)
+	}
 }
 
 // facePart is the area of a face: as measured, times what the measuring may be

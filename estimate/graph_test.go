@@ -2,7 +2,11 @@ package estimate_test
 
 import (
 	"encoding/json"
+	"maps"
 	"math"
+	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -84,5 +88,88 @@ func TestTheGraphFollowsTheEngine(t *testing.T) {
 		if x[0] == 5 || x[0] == 4 || x[0] == 7 {
 			assert.InDelta(t, want, got, 1e-9*want, "exact at the ends and the middle: %v", x)
 		}
+	}
+}
+
+// followed lists fields of steps and of the job whose numbers move figures.
+func followed() []string {
+	return []string{"dry_film_um", "loss_percent", "transfer_efficiency_percent", "rate_m2_h", "setup_h", "strip_rate_m2_h", "breakdown_percent",
+		"working_charge_kg", "contingency_percent", "tax_percent", "allowance_percent", "existing_film_um", "existing_film_density_kg_l", "area_m2", "amount",
+		"span_m", "size_m", "thinner_percent", "coverage_l_m2", "media_flow_kg_h", "pressure_kpa", "nozzle_bore_mm", "profile_um", "volume_solids_percent"}
+}
+
+// numbers lists the pointers of the numbers of a document that can be ranged.
+func numbers(value any, at string, into map[string]float64) {
+	switch v := value.(type) {
+	case map[string]any:
+		for name, member := range v {
+			if x, number := member.(float64); number && x > 0 && slices.Contains(followed(), name) {
+				into[at+"/"+name] = x
+			}
+			numbers(member, at+"/"+name, into)
+		}
+	case []any:
+		for i, member := range v {
+			numbers(member, at+"/"+strconv.Itoa(i), into)
+		}
+	}
+}
+
+func put(value any, path []string, x any) {
+	switch v := value.(type) {
+	case map[string]any:
+		if len(path) == 1 {
+			v[path[0]] = x
+			return
+		}
+		put(v[path[0]], path[1:], x)
+	case []any:
+		i, _ := strconv.Atoi(path[0])
+		put(v[i], path[1:], x)
+	}
+}
+
+// Whichever number of an example is given as a range, the graph says at its ends
+// what the engine says for them: hours, litres and money to the last digit shown
+// (identity).
+func TestTheGraphFollowsTheEngineInEveryNumber(t *testing.T) {
+	all, err := example.All()
+	require.NoError(t, err)
+	for _, ex := range all {
+		t.Run(ex.ID, func(t *testing.T) {
+			var doc any
+			require.NoError(t, json.Unmarshal(ex.Job, &doc))
+			found := map[string]float64{}
+			numbers(doc, "", found)
+			require.NotEmpty(t, found)
+			for _, pointer := range slices.Sorted(maps.Keys(found)) {
+				x := found[pointer]
+				low, high := x*0.9, min(x*1.08, max(x, 100))
+				give := func(value any) *estimate.Graph {
+					var copied any
+					require.NoError(t, json.Unmarshal(ex.Job, &copied))
+					put(copied, strings.Split(pointer[1:], "/"), value)
+					return traced(t, copied)
+				}
+				g := give(map[string]float64{"low": low, "likely": x, "high": high})
+				k := slices.IndexFunc(g.Uncertain, func(u estimate.Uncertain) bool { return u.Pointer == pointer })
+				if k < 0 { // then it moves nothing
+					assert.Empty(t, g.Notes)
+					assert.Equal(t, give(low).Estimate.Budget, give(high).Estimate.Budget, pointer)
+					continue
+				}
+				for _, y := range []float64{low, high} {
+					want := give(y).Estimate
+					got := func(node quantity.Node) float64 { return at(t, g, node, map[string]float64{g.Uncertain[k].Key: y}) }
+					budget := func(name string) quantity.Node { return quantity.Node{Kind: "budget", Quantity: name} }
+					assert.InDelta(t, want.Budget.Total.Float64(), got(budget("total")), 0.0051, "total at %s = %v", pointer, y)
+					for i := range want.Steps {
+						s := &want.Steps[i]
+						assert.InDelta(t, s.Hours, got(quantity.StepWorking(s.ID, "hours", "")), 1e-6*max(1, s.Hours), "hours of %s at %s = %v", s.ID, pointer, y)
+						assert.InDelta(t, s.Cost.Float64(), got(quantity.StepWorking(s.ID, "cost", "")), 0.0051, "cost of %s at %s = %v", s.ID, pointer, y)
+					}
+				}
+			}
+		})
 	}
 }

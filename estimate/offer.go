@@ -65,7 +65,7 @@ func (r *run) ownProduct(id string) bool {
 
 // buy covers what a line has to buy, part by part where the parts of a mix are
 // sold apart: each in its ratio, so that all that is needed can be mixed.
-func (r *run) buy(line *OrderLine, p products.Product, offers []offer) {
+func (r *run) buy(line *OrderLine, p products.Product, offers []offer) error {
 	wanted := max(line.ToBuy, p.Base().MinimumOrder)
 	parts := []products.MixShare{{Ratio: 1}}
 	if paint, ok := p.(*products.Paint); ok && paint.SoldApart() {
@@ -80,13 +80,13 @@ func (r *run) buy(line *OrderLine, p products.Product, offers []offer) {
 		share := part.Ratio / whole
 		bought, err := cover(line.SameBatch, wanted*share, part.Part, offers)
 		if err != nil {
-			r.faults.Addf("", "too_many", "no order of %s can be worked out: %s", line.Product, err)
-			return
+			return err
 		}
 		r.fill(line, bought, part.Part)
 		line.Bought = min(line.Bought, bought.Bought/share)
 	}
 	line.LeftOver = math.Max(0, math.Round((line.Bought-line.ToBuy)*perUnit)/perUnit)
+	return nil
 }
 
 // perUnit is to which part of a unit what is left over is told: a billionth, as

@@ -57,7 +57,10 @@ func (r *run) orderLine(p products.Product, d delivery, offers []offer) {
 	case len(offers) == 0:
 		r.warn("%s is sold in no packs known here: its line in the order has no packs and no cost", base.ID)
 	default:
-		r.buy(&line, p, offers)
+		line.offers = offers
+		if err := r.buy(&line, p, offers); err != nil {
+			r.faults.Addf("", "too_many", "no order of %s can be worked out: %s", line.Product, err)
+		}
 	}
 	if !line.Priced && !slices.Contains(r.estimate.Budget.Unpriced, base.ID) {
 		r.estimate.Budget.Unpriced = append(r.estimate.Budget.Unpriced, base.ID)

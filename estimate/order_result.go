@@ -33,7 +33,8 @@ type OrderLine struct {
 	LeftOverNote  string             `json:"left_over_note,omitempty"`
 	Working       []quantity.Working `json:"working"`
 
-	split string // date that tells it from other deliveries of the product
+	split  string  // date that tells it from other deliveries of the product
+	offers []offer // what it is bought from
 }
 
 // OrderPack is a number of packs of one size.

@@ -84,10 +84,25 @@ func (r *Reader) JobOf(node *wire.Node, faults *fault.List) *Job {
 // are added to whole with a prefix to their pointers; nil stands for a job that
 // has some.
 func RunJob(job *Job, read *fault.List, catalogue *products.Catalogue, whole *fault.List, prefix string) *Estimate {
-	var e *Estimate
+	if r := runPart(job, read, catalogue, whole, prefix); r != nil {
+		return r.estimate
+	}
+	return nil
+}
+
+// TraceJob is RunJob with the graph of the estimate.
+func TraceJob(job *Job, read *fault.List, catalogue *products.Catalogue, whole *fault.List, prefix string) (*Graph, error) {
+	if r := runPart(job, read, catalogue, whole, prefix); r != nil {
+		return r.trace(catalogue)
+	}
+	return nil, nil
+}
+
+func runPart(job *Job, read *fault.List, catalogue *products.Catalogue, whole *fault.List, prefix string) *run {
+	var r *run
 	err := read.Err()
 	if !read.Has("") {
-		e, err = runWith(job, catalogue, read)
+		r, err = runThrough(job, catalogue, read)
 	}
 	var faulty *fault.Error
 	if errors.As(err, &faulty) {
@@ -96,7 +111,7 @@ func RunJob(job *Job, read *fault.List, catalogue *products.Catalogue, whole *fa
 		}
 		return nil
 	}
-	return e
+	return r
 }
 
 // Estimate reads a job document and works it out. The error is a

@@ -17,7 +17,7 @@ const (
 
 	chokedAir    = "N·Cd·π/4·d^2·p0·√(γ/(R·T))·(2/(γ + 1))^((γ + 1)/(2·(γ − 1)))·60·R·T/pa"
 	subsonicAir  = "N·Cd·π/4·d^2·p0·√(2·γ/((γ − 1)·R·T)·((pa/p0)^(2/γ) − (pa/p0)^((γ + 1)/γ)))·60·R·T/pa"
-	mediaFlowLaw = "k·d^2·(p + pa)·ρ/ρ0"
+	mediaFlowLaw = "k·D²·(p + pa)·ρ/ρ0"
 	hoseLaw      = "loss0·(L/L0)·(Q/Q0)^2·(D0/D)^5·p0/(p + 101.325)"
 )
 

@@ -35,8 +35,13 @@ func spanOf(o formula.Operator, args []interval) interval {
 			return all
 		}
 	case formula.Pow:
-		if args[0].low < 0 {
+		whole := args[1].fixed() && args[1].low == math.Trunc(args[1].low) && args[1].low > 0
+		if args[0].low < 0 && !whole {
 			return all
+		}
+		if args[0].low < 0 && args[0].high > 0 && math.Mod(args[1].low, 2) == 0 {
+			n := args[1].low
+			return interval{0, math.Max(math.Pow(args[0].low, n), math.Pow(args[0].high, n))}
 		}
 	case formula.Abs:
 		if args[0].low < 0 && args[0].high > 0 {
