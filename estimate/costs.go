@@ -63,7 +63,7 @@ func (r *run) materialCost(s *StepEstimate, all map[string]supplied) {
 			Source: "identity: the average price of what there is of it",
 			Links: []quantity.Link{quantity.From("paid", quantity.Node{Kind: "order", ID: m.Product, Quantity: "paid"}),
 				quantity.From("supplied", quantity.Node{Kind: "order", ID: m.Product, Quantity: "supplied"})}}
-		if node, ok := s.usesOf(m.Product); ok {
+		if node, ok := s.usesOf(m); ok {
 			one.Links = append(one.Links, quantity.From("used", node))
 		}
 		s.Working = append(s.Working, one)
@@ -74,15 +74,23 @@ func (r *run) materialCost(s *StepEstimate, all map[string]supplied) {
 	s.Working = append(s.Working, orNothing(sum))
 }
 
-// usesOf is the one working of a step whose value is what it uses of a product.
-func (s *StepEstimate) usesOf(product string) (quantity.Node, bool) {
-	var node quantity.Node
-	found := 0
+// usesOf is the working of a step whose value is what it uses of a product; one
+// that adds them up where there are several.
+func (s *StepEstimate) usesOf(m *Material) (quantity.Node, bool) {
+	sum := quantity.Working{Quantity: "used", Of: m.Product, Unit: m.Unit, Value: m.Quantity, Formula: "sum of what it is used for", Terms: map[string]float64{}, Source: "identity"}
 	for _, w := range s.Working {
-		if w.Uses == product {
-			node = quantity.Node{Kind: "step", ID: s.ID, Quantity: w.Quantity, Of: w.Of}
-			found++
+		if w.Uses == m.Product {
+			term := w.Quantity + " " + w.Of
+			sum.Terms[term] = w.Value
+			sum.Links = append(sum.Links, quantity.From(term, quantity.StepWorking(s.ID, w.Quantity, w.Of)))
 		}
 	}
-	return node, found == 1
+	switch len(sum.Links) {
+	case 0:
+		return quantity.Node{}, false
+	case 1:
+		return sum.Links[0].Node, true
+	}
+	s.Working = append(s.Working, sum)
+	return quantity.StepWorking(s.ID, "used", m.Product), true
 }
