@@ -16,12 +16,13 @@ import (
 
 // Most parts of a document, so that no job can hold the engine up.
 const (
-	MostComponents = 2000
-	MostOpenings   = 200 // of one component, and as many joins, gaps and laps
-	MostSteps      = 500
-	MostListed     = 2000    // regions, markings, items, products, test patches
-	MostEffort     = 20_000  // work on regions that are bays, bands or strips, in ms on one core
-	MostChosen     = 200_000 // faces that regions, markings and steps choose, each time counted
+	MostComponents   = 2000
+	MostOpenings     = 200 // of one component, and as many joins, gaps and laps
+	MostSteps        = 500
+	MostListed       = 2000 // regions, markings, items, products, test patches
+	MostCorrelations = 1000
+	MostEffort       = 20_000  // work on regions that are bays, bands or strips, in ms on one core
+	MostChosen       = 200_000 // faces that regions, markings and steps choose, each time counted
 )
 
 // Substrates are what may lie under the paint.
@@ -63,6 +64,7 @@ func (c *checker) check() {
 	c.items()
 	c.supplies()
 	c.moneyRules()
+	c.correlations()
 	if len(j.Components)+len(j.Steps)+len(j.Items)+len(j.Markings) == 0 {
 		c.faults.Add("", "required", "the job is empty; give components and steps, or items")
 	}
@@ -100,6 +102,7 @@ func (c *checker) counts() {
 		{"regions", len(j.Regions), MostListed}, {"markings", len(j.Markings), MostListed},
 		{"items", len(j.Items), MostListed}, {"products", len(j.Products), MostListed}, {"test_patches", len(j.TestPatches), MostListed},
 		{"suppliers", len(j.Suppliers), MostListed}, {"stock", len(j.Stock), MostListed},
+		{"correlations", len(j.Correlations), MostCorrelations},
 	} {
 		if list.have > list.most {
 			c.faults.Addf("/"+list.name, "too_many", "%s has %d entries; the most is %d: use count for parts that are alike, or split the job", list.name, list.have, list.most)

@@ -17,21 +17,22 @@ import (
 
 // Job is the whole document: what is treated, how, with what, at which prices.
 type Job struct {
-	Name        string             `json:"name" doc:"what the job is called"`
-	Note        string             `json:"note,omitempty" doc:"free text; not used in any figure"`
-	Currency    string             `json:"currency" doc:"ISO 4217 code of every amount in the document"`
-	Components  []Component        `json:"components,omitempty" doc:"the parts"`
-	Regions     []Region           `json:"regions,omitempty" doc:"named parts of the surface"`
-	Markings    []Marking          `json:"markings,omitempty" doc:"figures painted over the base"`
-	Steps       []Step             `json:"steps,omitempty" doc:"operations in their order"`
-	Products    []products.Product `json:"products,omitempty" doc:"products of the job's own; they override the catalogue by id"`
-	TestPatches []TestPatch        `json:"test_patches,omitempty" doc:"measured trial areas that replace book rates"`
-	Items       []Item             `json:"items,omitempty" doc:"any other money"`
-	Labour      Labour             `json:"labour,omitempty" doc:"hourly rates"`
-	Suppliers   []Supplier         `json:"suppliers,omitempty" doc:"who sells, with freight, minimum order and lead time"`
-	Stock       []Stock            `json:"stock,omitempty" doc:"what is on hand or given; it comes off the order first"`
-	SameBatch   []string           `json:"same_batch,omitempty" doc:"ids of products to buy in one size and one delivery, so that a colour comes from one batch"`
-	Workdays    Workdays           `json:"workdays,omitempty" doc:"free days, for lead times and sessions"`
+	Name         string             `json:"name" doc:"what the job is called"`
+	Note         string             `json:"note,omitempty" doc:"free text; not used in any figure"`
+	Currency     string             `json:"currency" doc:"ISO 4217 code of every amount in the document"`
+	Components   []Component        `json:"components,omitempty" doc:"the parts"`
+	Regions      []Region           `json:"regions,omitempty" doc:"named parts of the surface"`
+	Markings     []Marking          `json:"markings,omitempty" doc:"figures painted over the base"`
+	Steps        []Step             `json:"steps,omitempty" doc:"operations in their order"`
+	Products     []products.Product `json:"products,omitempty" doc:"products of the job's own; they override the catalogue by id"`
+	TestPatches  []TestPatch        `json:"test_patches,omitempty" doc:"measured trial areas that replace book rates"`
+	Items        []Item             `json:"items,omitempty" doc:"any other money"`
+	Correlations []Correlation      `json:"correlations,omitempty" doc:"items whose amounts vary together in part; used by ranges"`
+	Labour       Labour             `json:"labour,omitempty" doc:"hourly rates"`
+	Suppliers    []Supplier         `json:"suppliers,omitempty" doc:"who sells, with freight, minimum order and lead time"`
+	Stock        []Stock            `json:"stock,omitempty" doc:"what is on hand or given; it comes off the order first"`
+	SameBatch    []string           `json:"same_batch,omitempty" doc:"ids of products to buy in one size and one delivery, so that a colour comes from one batch"`
+	Workdays     Workdays           `json:"workdays,omitempty" doc:"free days, for lead times and sessions"`
 
 	PricesIncludeTax bool        `json:"prices_include_tax,omitempty" doc:"the job's own prices hold tax already; a pack or an item may say otherwise"`
 	TaxRounding      string      `json:"tax_rounding,omitempty" doc:"how often tax is rounded: once on the total, on each supplier's invoice, or on each line"`

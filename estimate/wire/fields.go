@@ -23,7 +23,8 @@ type field struct {
 	index  []int
 	suffix string // the unit its numbers become
 	raw    bool   // known, and read by whoever wants it: not by Decode
-	most   int    // longest text, in bytes
+	limits *quantity.Limits
+	most   int // longest text, in bytes
 }
 
 // layouts caches the layout of a struct type; types never change.
@@ -51,8 +52,12 @@ func layoutOf(t reflect.Type) *layout {
 		if own, err := strconv.Atoi(f.Tag.Get("most")); err == nil {
 			most = own
 		}
+		one := field{name: name, index: f.Index, suffix: suffix, most: most, raw: f.Tag.Get("wire") == "raw"}
+		if limits, err := quantity.ParseLimits(f.Tag.Get("limit")); err == nil {
+			one.limits = &limits // a tag that cannot be read is found by a test of all tags
+		}
 		l.byName[name] = len(l.fields)
-		l.fields = append(l.fields, field{name: name, index: f.Index, suffix: suffix, most: most})
+		l.fields = append(l.fields, one)
 		l.names = append(l.names, name)
 	}
 	layouts.Store(t, l)

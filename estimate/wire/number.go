@@ -9,6 +9,7 @@ import (
 
 	"filmbuild/estimate/money"
 	"filmbuild/estimate/units"
+	"filmbuild/surfaces/quantity"
 )
 
 // Range is a number that is not known exactly, in SI as its field wants it.
@@ -80,6 +81,10 @@ func (d *Decoder) ranged(n *Node, at string, f field, money bool) (float64, bool
 			m = &Node{Type: Text, text: m.text, bare: true}
 		}
 		x, ok := d.number(m, at+"/"+part.name, f)
+		if err := f.within(x); ok && err != nil && part.name != "likely" { // the likely value is the field's own and checked with it
+			d.Faults.Add(at+"/"+part.name, "out_of_range", err.Error())
+			ok = false
+		}
 		*part.into, good = x, good && ok
 	}
 	for i := range n.members {
@@ -107,6 +112,15 @@ func (d *Decoder) ranged(n *Node, at string, f field, money bool) (float64, bool
 	}
 	d.Ranges[at] = r
 	return r.Likely, true
+}
+
+// within returns a *quantity.RangeError where a number lies outside the limits
+// of its field.
+func (f field) within(x float64) error {
+	if f.limits == nil {
+		return nil
+	}
+	return quantity.Within(f.name, x, quantity.UnitOf(f.name), *f.limits)
 }
 
 // whole reads a count.
