@@ -46,16 +46,15 @@ func (j *Job) sourceOf(name string) string {
 	return group
 }
 
-// ItemSpread is the range of an item's amount; one without a range does not vary.
+// ItemSpread is the range of what an item's money varies by: its amount, or its
+// unit price. An item without a range does not vary.
 func (j *Job) ItemSpread(i int) risk.Spread {
-	if r, given := j.Ranges["/items/"+strconv.Itoa(i)+"/amount"]; given {
-		return risk.Spread{Low: r.Low, Likely: r.Likely, High: r.High, Distribution: r.Distribution}
+	for _, field := range []string{"amount", "unit_price"} {
+		if r, given := j.Ranges["/items/"+strconv.Itoa(i)+"/"+field]; given {
+			return risk.Spread{Low: r.Low, Likely: r.Likely, High: r.High, Distribution: r.Distribution}
+		}
 	}
-	amount := 0.0
-	if j.Items[i].Amount != nil {
-		amount = j.Items[i].Amount.InexactFloat64()
-	}
-	return risk.Spread{Low: amount, Likely: amount, High: amount, Distribution: risk.PERT}
+	return risk.Spread{Low: 1, Likely: 1, High: 1, Distribution: risk.PERT}
 }
 
 // correlations notes those that name nothing, tie a thing to itself, or together
