@@ -73,6 +73,7 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 		return nil, faults.Err()
 	}
 	r.follow()
+	r.conditions()
 	r.conclude()
 	return r, nil
 }
@@ -105,6 +106,7 @@ func (r *run) steps() {
 		quantity.Check(step, r.faults.At(at))
 		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
 		r.starts(b.Starts, at)
+		r.conditioned(b.Conditions, at)
 		step.work(r, s, at)
 		s.sums()
 		if b.SetupH == 0 {

@@ -23,6 +23,8 @@ type StepBase struct {
 	Role      string   `json:"role,omitempty" doc:"what the crew does, for its rate: blast, prepare, mask, spray or helper; follows from the operation unless given"`
 	Helpers   int      `json:"helpers,omitempty" limit:"[0,199]" doc:"how many of the crew help the others; counted in crew"`
 	RateBasis string   `json:"rate_basis,omitempty" doc:"nozzle_on: what is done while at work; burdened: the rate holds set-up, clean-up and idle time already"`
+
+	Conditions *Conditions `json:"conditions,omitempty" doc:"the weather in which it is done; held against the limits of what is put on"`
 }
 
 func (b *StepBase) base() *StepBase { return b }

@@ -36,6 +36,7 @@ func LoadFS(files fs.FS) (*Catalogue, error) {
 	l.packs()
 	l.mediaValues()
 	l.mediaLimits()
+	l.weatherLimits()
 	l.methods()
 	l.partSizes()
 	l.recoats()
@@ -61,26 +62,27 @@ type loader struct {
 // them.
 func tables() map[string]string {
 	return map[string]string{
-		"marks.csv":         "mark,meaning",
-		"sources.csv":       "source,title,since,note",
-		"paints.csv":        "id,name,family,role,colour,volume_solids_percent,dry_film_density_kg_l,density_kg_l,voc_g_l,water_volume_percent,exempt_volume_percent,mix/base,mix/hardener,mix/activator,thinner,thinner_percent,pot_life_h,pot_life_at_c,pot_life_2_h,pot_life_2_at_c,induction_h,dry_film_um," + described,
-		"thinners.csv":      "id,name,voc_g_l,density_kg_l,water_volume_percent,exempt_volume_percent," + described,
-		"liquids.csv":       "id,name,use,coverage_l_m2,density_kg_l," + described,
-		"media.csv":         "id,name," + described,
-		"tapes.csv":         "id,name,use,width_mm,removal_h,removal_at_c,removal_source," + described,
-		"films.csv":         "id,name,use,width_mm," + described,
-		"discs.csv":         "id,name,grit,area_m2," + described,
-		"items.csv":         "id,name," + described,
-		"packs.csv":         "product,size,unit,price,source,page,ref,mark,note",
-		"part_packs.csv":    "product,part,size,unit,price,source,page,ref,mark,note",
-		"media_values.csv":  "product,quantity,substrate,low,likely,high," + sourced,
-		"media_limits.csv":  "product,quantity,substrate,low,high," + sourced,
-		"methods.csv":       "id,name,note",
-		"method_values.csv": "method,quantity,substrate,low,likely,high," + sourced,
-		"part_sizes.csv":    "id,name,note",
-		"part_values.csv":   "method,part_size,quantity,low,likely,high," + sourced,
-		"recoat.csv":        "of,from_c,to_c,min_h,max_h,wipe_until_h,missed,source,page,ref,mark,since,note",
-		"operations.csv":    "id,name,quantity,low,likely,high," + sourced,
+		"marks.csv":          "mark,meaning",
+		"sources.csv":        "source,title,since,note",
+		"paints.csv":         "id,name,family,role,colour,volume_solids_percent,dry_film_density_kg_l,density_kg_l,voc_g_l,water_volume_percent,exempt_volume_percent,mix/base,mix/hardener,mix/activator,thinner,thinner_percent,pot_life_h,pot_life_at_c,pot_life_2_h,pot_life_2_at_c,induction_h,dry_film_um," + described,
+		"thinners.csv":       "id,name,voc_g_l,density_kg_l,water_volume_percent,exempt_volume_percent," + described,
+		"liquids.csv":        "id,name,use,coverage_l_m2,density_kg_l," + described,
+		"media.csv":          "id,name," + described,
+		"tapes.csv":          "id,name,use,width_mm,removal_h,removal_at_c,removal_source," + described,
+		"films.csv":          "id,name,use,width_mm," + described,
+		"discs.csv":          "id,name,grit,area_m2," + described,
+		"items.csv":          "id,name," + described,
+		"packs.csv":          "product,size,unit,price,source,page,ref,mark,note",
+		"part_packs.csv":     "product,part,size,unit,price,source,page,ref,mark,note",
+		"media_values.csv":   "product,quantity,substrate,low,likely,high," + sourced,
+		"media_limits.csv":   "product,quantity,substrate,low,high," + sourced,
+		"weather_limits.csv": "of,quantity,low,high," + sourced,
+		"methods.csv":        "id,name,note",
+		"method_values.csv":  "method,quantity,substrate,low,likely,high," + sourced,
+		"part_sizes.csv":     "id,name,note",
+		"part_values.csv":    "method,part_size,quantity,low,likely,high," + sourced,
+		"recoat.csv":         "of,from_c,to_c,min_h,max_h,wipe_until_h,missed,source,page,ref,mark,since,note",
+		"operations.csv":     "id,name,quantity,low,likely,high," + sourced,
 	}
 }
 

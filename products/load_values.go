@@ -31,6 +31,10 @@ func formOf(quantity string) quantityForm {
 		return quantityForm{"L", "[0,100]"}
 	case "skin_mm":
 		return quantityForm{"mm", "(0,100]"}
+	case "air_c", "surface_c", "dew_margin_c":
+		return quantityForm{"°C", "[-45,80]"}
+	case "relative_humidity_percent":
+		return quantityForm{"%", "[0,100]"}
 	case "dwell_s":
 		return quantityForm{"s", "(0,3600]"}
 	}

@@ -28,6 +28,7 @@ type Paint struct {
 	Colour              string   `json:"colour,omitempty" doc:"plain colour word that markings use"`
 	Family              string   `json:"family,omitempty" doc:"paints alike but for colour, such as polyurethane-gloss"`
 	Role                string   `json:"role,omitempty" doc:"primer, etch_primer, topcoat or clear"`
+	Weather             *Weather `json:"weather,omitempty" doc:"what its data sheet asks of the weather"`
 }
 
 // Mix is how a paint in several packs is mixed, in parts by volume.
@@ -50,6 +51,7 @@ func (p *Paint) Gloss() bool {
 func (p *Paint) Check(report func(pointer, code, detail string)) {
 	check(p, report)
 	oneOf("/role", p.Role, Roles(), report)
+	p.Weather.check(report)
 	if (p.PotLifeH == nil) != (p.PotLifeAtC == nil) {
 		report("/pot_life_at_c", "inconsistent", "pot_life_h and pot_life_at_c belong together; give both or neither")
 	}

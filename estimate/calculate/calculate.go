@@ -11,6 +11,7 @@ import (
 	"filmbuild/estimate/inspect"
 	"filmbuild/estimate/masking"
 	"filmbuild/estimate/voc"
+	"filmbuild/estimate/weather"
 	"filmbuild/products"
 )
 
@@ -44,7 +45,8 @@ func All() []Calculator {
 		{"area", "Area of a shape, by face, with its edges.", func() Input { return &area{} }},
 		{"blasting", "Air, abrasive, time and waste of blasting an area.", func() Input { return &blasting{Blasting: blast.NewBlasting()} }},
 		{"coating", "Paint, thinner and dry film for an area.", func() Input { return pure[*film.Coating, film.Result]{film.NewCoating()} }},
-		{"dew-point", "Whether the weather lets one coat.", func() Input { return pure[*climate.DewPoint, climate.DewPointResult]{climate.NewDewPoint()} }},
+		{"day", "Hours of a day in which each product may be applied, from readings of the weather.", func() Input { return &day{Day: weather.NewDay()} }},
+		{"dew-point", "Whether the weather lets one coat.", func() Input { return &dewPoint{climate.NewDewPoint()} }},
 		{"inspection", "How many film readings an area needs.", func() Input { return pure[*inspect.Inspection, inspect.Result]{inspect.NewInspection()} }},
 		{"marking", "Areas by colour and edges of a marking.", func() Input { return &figure{} }},
 		{"masking", "Tape and film for a length of edge.", func() Input { return pure[*masking.Masking, masking.Result]{masking.NewMasking()} }},

@@ -54,7 +54,7 @@ func TestTheListOfCalculators(t *testing.T) {
 		assert.NotEmpty(t, c.Doc)
 		assert.NotSame(t, c.New().Fields(), c.New().Fields(), c.Name)
 	}
-	assert.ElementsMatch(t, []string{"area", "coating", "blasting", "masking", "marking", "voc", "dew-point", "placing", "pot-life", "inspection", "packs"}, names)
+	assert.ElementsMatch(t, []string{"area", "coating", "blasting", "masking", "marking", "voc", "day", "dew-point", "placing", "pot-life", "inspection", "packs"}, names)
 	_, found := Find("weather")
 	assert.False(t, found)
 }

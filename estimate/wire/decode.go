@@ -148,15 +148,16 @@ func (d *Decoder) union(n *Node, v reflect.Value, at string) reflect.Value {
 }
 
 func (d *Decoder) text(n *Node, v reflect.Value, at string, f field) {
+	text := strings.ReplaceAll(n.text, "\r\n", "\n") // as spreadsheets end their lines
 	switch {
 	case n.Type != Text:
 		d.wrongType(at, f.name, "text", n)
 	case len(n.text) > f.most:
 		d.Faults.Addf(at, "too_long", "%s has %d characters; the most is %d", f.name, len(n.text), f.most)
-	case hasControl(n.text):
+	case hasControl(text):
 		d.Faults.Addf(at, "wrong_type", "%s holds a control character; write plain text", f.name)
 	default:
-		v.SetString(n.text)
+		v.SetString(text)
 	}
 }
 

@@ -19,6 +19,10 @@ type Field struct {
 	index  []int
 }
 
+// Holds reports whether a value lies inside the field's limits; every number
+// does where it has none.
+func (f Field) Holds(value float64) bool { return f.limits == nil || f.limits.Contain(value) }
+
 // Describe lists the wire fields of a struct (or a pointer to one), outer and
 // embedded, from their tags:
 //
