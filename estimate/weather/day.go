@@ -12,7 +12,7 @@ import (
 // applied in it.
 type Day struct {
 	Hours      []Hour   `json:"hours,omitempty" doc:"the readings in their order, hourly or closer; or give csv"`
-	CSV        string   `json:"csv,omitempty" most:"200000" doc:"the readings as text with a header: time,air_c,relative_humidity_percent,surface_c,wind_m_s; cells may carry units"`
+	CSV        string   `json:"csv,omitempty" most:"200000" doc:"the readings as text with a header: time, air_c, relative_humidity_percent, surface_c, wind_m_s; cells may carry units"`
 	Products   []string `json:"products,omitempty" doc:"product ids; general rules where none is named"`
 	MostWindMS *float64 `json:"most_wind_m_s,omitempty" limit:"(0,60]" doc:"most wind to spray in; 6.7 m/s (15 mph, common practice) where left out"`
 	DryH       float64  `json:"dry_h,omitempty" limit:"[0,100]" doc:"time from application until the paint is dry, through which the weather must hold; 0 judges each reading by itself"`
