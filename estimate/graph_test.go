@@ -173,3 +173,19 @@ func TestTheGraphFollowsTheEngineInEveryNumber(t *testing.T) {
 		})
 	}
 }
+
+// The hours of a crew with sessions, helpers and lost time follow too.
+func TestTheGraphFollowsSessions(t *testing.T) {
+	job := func(rate any) map[string]any {
+		return map[string]any{"name": "j", "currency": "USD", "labour": map[string]any{"volunteer_rate": "20", "session_h": 4, "session_setup_h": 0.5, "availability_percent": 80},
+			"components": []any{map[string]any{"id": "deck", "shape": map[string]any{"kind": "measured", "area_m2": 100}}},
+			"steps":      []any{map[string]any{"id": "s", "operation": "sand", "on": []any{"deck"}, "product": "disc-150", "rate_m2_h": rate, "crew": 3, "helpers": 1}}}
+	}
+	g := traced(t, job(map[string]float64{"low": 2, "likely": 4, "high": 6}))
+	for _, rate := range []float64{2, 3.3, 6} {
+		want := traced(t, job(rate)).Estimate
+		in := map[string]float64{"setting/s/rate_m2_h": rate}
+		assert.InDelta(t, want.Totals.Hours, at(t, g, quantity.StepWorking("s", "hours", ""), in), 1e-9)
+		assert.InDelta(t, want.Budget.Total.Float64(), at(t, g, quantity.Node{Kind: "budget", Quantity: "total"}, in), 0.0051)
+	}
+}

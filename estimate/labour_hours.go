@@ -54,6 +54,13 @@ func (r *run) burden(b *StepBase, s *StepEstimate) {
 		terms["availability"], terms["efficiency"], availability, efficiency = 1, 1, 1, 1
 	}
 	s.Working[k].Quantity = "hours_at_work"
+	labour := func(term, field string, times float64) quantity.Link {
+		return quantity.Scaled(term, quantity.Node{Kind: "job", ID: "labour", Quantity: field}, times)
+	}
+	links := []quantity.Link{quantity.From("hours_at_work", quantity.StepWorking(s.ID, "hours_at_work", ""))}
+	if b.RateBasis != "burdened" {
+		links = append(links, labour("availability", "availability_percent", 0.01), labour("efficiency", "efficiency_percent", 0.01))
+	}
 	formula := "hours_at_work/(availability·efficiency)"
 	s.Hours = atWork / (availability * efficiency)
 	if l.SessionH > 0 {
@@ -66,22 +73,24 @@ func (r *run) burden(b *StepBase, s *StepEstimate) {
 		for name, value := range terms {
 			sessionTerms[name] = value
 		}
-		s.note("sessions", "", float64(s.Sessions), "", "⌈"+formula+"/crew/(session − lost)⌉", sessionTerms, "identity: the time of a session that is left for work")
+		s.note("sessions", "", float64(s.Sessions), "", "⌈"+formula+"/crew/(session − lost)⌉", sessionTerms, "identity: the time of a session that is left for work", append(links[:len(links):len(links)], labour("session", "session_h", 1), quantity.From("crew", quantity.Setting(s.ID, "crew")))...)
 		s.Hours += float64(s.Sessions) * lost * crew
 		formula += " + sessions·lost·crew"
 		terms["sessions"], terms["lost"], terms["crew"] = float64(s.Sessions), lost, crew
+		links = append(links, quantity.From("sessions", quantity.StepWorking(s.ID, "sessions", "")), quantity.From("crew", quantity.Setting(s.ID, "crew")))
 	}
 	if batches := s.batches(); l.BatchH > 0 && batches > 0 {
 		s.Hours += batches * l.BatchH
 		formula += " + batches·batch"
 		terms["batches"], terms["batch"] = batches, l.BatchH
+		links = append(links, labour("batch", "batch_h", 1))
 	}
-	s.note("hours", "", s.Hours, "h", formula, terms, "NAVFAC P-405, availability and efficiency (planning L10 [B], L12 [A]); the rest is counting")
+	s.note("hours", "", s.Hours, "h", formula, terms, "NAVFAC P-405, availability and efficiency (planning L10 [B], L12 [A]); the rest is counting", links...)
 }
 
 // note adds a working of the step.
-func (s *StepEstimate) note(name, of string, value float64, unit, formula string, terms map[string]float64, source string) {
-	s.Working = append(s.Working, quantity.Working{Quantity: name, Of: of, Value: value, Unit: unit, Formula: formula, Terms: terms, Source: source})
+func (s *StepEstimate) note(name, of string, value float64, unit, formula string, terms map[string]float64, source string, links ...quantity.Link) {
+	s.Working = append(s.Working, quantity.Working{Quantity: name, Of: of, Value: value, Unit: unit, Formula: formula, Terms: terms, Links: links, Source: source})
 }
 
 func (s *StepEstimate) batches() float64 {
@@ -102,11 +111,12 @@ func (r *run) partHours(b *StepBase, s *StepEstimate) {
 		return
 	}
 	s.HoursByRole = append(s.HoursByRole, RoleHours{Role: "helper", Labour: b.Labour, Hours: helpers})
+	shared := []quantity.Link{quantity.From("hours", quantity.StepWorking(s.ID, "hours", "")), quantity.From("helpers", quantity.Setting(s.ID, "helpers")), quantity.From("crew", quantity.Setting(s.ID, "crew"))}
 	terms := func() map[string]float64 {
 		return map[string]float64{"hours": s.Hours, "helpers": float64(b.Helpers), "crew": float64(b.Crew)}
 	}
-	s.note("role_hours", role, s.HoursByRole[0].Hours, "h", "hours − hours·helpers/crew", terms(), "identity: all of a crew are there as long")
-	s.note("role_hours", "helper", helpers, "h", "hours·helpers/crew", terms(), "identity: all of a crew are there as long")
+	s.note("role_hours", role, s.HoursByRole[0].Hours, "h", "hours − hours·helpers/crew", terms(), "identity: all of a crew are there as long", shared...)
+	s.note("role_hours", "helper", helpers, "h", "hours·helpers/crew", terms(), "identity: all of a crew are there as long", shared...)
 }
 
 // addHours adds the hours of a step to the totals by role and kind of labour.
