@@ -47,6 +47,31 @@ func (h Hole) figure() planar.Outline {
 	return roundedRectangle(x, y, or(h.WidthM, 0), or(h.HeightM, 0), or(h.CornerRadiusM, 0))
 }
 
+// UnitedHoles are the closed lines round holes that overlap or touch, and the
+// numbers of the holes that lie alone. It is meant for a panel that Check
+// passed, of which no hole is left out.
+func (s *Panel) UnitedHoles() (alone []int, lines []planar.Outline) {
+	holes := s.cutouts()
+	groups, err := together(holes)
+	if err != nil {
+		return nil, nil
+	}
+	for _, g := range groups {
+		if len(g) == 1 {
+			alone = append(alone, g[0])
+			continue
+		}
+		seen, err := layout(planar.Layer{Colour: cutout, Outline: chosen(holes, g)})
+		if err != nil {
+			return nil, nil
+		}
+		for _, l := range seen.Loops() {
+			lines = append(lines, l.Outline)
+		}
+	}
+	return alone, lines
+}
+
 // check reports the faults of one hole by itself and says whether there is none.
 // The limits of single fields are checked with the panel's.
 func (h Hole) check(at string, report reporter) bool {

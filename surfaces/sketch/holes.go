@@ -2,8 +2,10 @@ package sketch
 
 import (
 	"fmt"
+	"math"
 
 	"filmbuild/surfaces"
+	"filmbuild/surfaces/planar"
 )
 
 // holeGroup is all holes of one size, under one letter.
@@ -30,10 +32,21 @@ func holeCentre(h surfaces.Hole) [2]float64 {
 }
 
 // holes draws the holes with their letters.
-func (d *drawing) holes(s *surfaces.Panel, p plate) []holeGroup {
+func (d *drawing) holes(s panel, p plate) []holeGroup {
 	var groups []holeGroup
-	for _, h := range s.PlacedHoles() {
-		d.hole(h, p)
+	for _, o := range s.united {
+		d.draw(outline, d.united(o, p))
+	}
+	if len(s.united) > 0 {
+		d.note("Holes that overlap or touch are drawn as one.")
+	}
+	for i, h := range s.holes {
+		if s.alone[i] {
+			d.hole(h, p)
+		} else if len(h.Outline) == 0 {
+			c := holeCentre(h)
+			d.centreMark(p.at(c[0], c[1]))
+		}
 		size := d.holeSize(h)
 		at := 0
 		for at < len(groups) && groups[at].size != size {
@@ -67,6 +80,25 @@ func (d *drawing) hole(h surfaces.Hole, p plate) {
 		d.draw(outline, d.path().rectangle(bounds{p.at(low[0], high[1]), p.at(high[0], low[1])}, r*p.kx, r*p.ky))
 		d.centreMark(c)
 	}
+}
+
+// united follows the line round holes that are one. An arc turns the other way
+// on paper, where y runs down.
+func (d *drawing) united(o planar.Outline, p plate) *path {
+	w := d.path().move(p.at(o[0].At.X, o[0].At.Y))
+	for i, c := range o {
+		next := o[(i+1)%len(o)].At
+		if c.Sweep == 0 {
+			w.line(p.at(next.X, next.Y))
+			continue
+		}
+		dx, dy := next.X-c.At.X, next.Y-c.At.Y
+		away := 0.5 / math.Tan(c.Sweep/2) // from the middle of the chord, in chords
+		x, y := c.At.X+dx/2-dy*away, c.At.Y+dy/2+dx*away
+		r, from := math.Hypot(c.At.X-x, c.At.Y-y), math.Atan2(c.At.Y-y, c.At.X-x)
+		w.arc(p.at(x, y), r*p.kx, r*p.ky, -from, -from-c.Sweep)
+	}
+	return w.close()
 }
 
 // holeSize writes the dimensions of a hole.

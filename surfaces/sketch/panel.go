@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"filmbuild/surfaces"
+	"filmbuild/surfaces/planar"
 )
 
 // plate is a panel on paper: kx and ky mm for each m, y up in the panel.
@@ -15,9 +16,28 @@ type plate struct {
 
 func (p plate) at(x, y float64) point { return point{x * p.kx, -y * p.ky} }
 
+// panel is a sheet with the lines round its holes, which are found once for all
+// scales: those that overlap or touch are one hole.
+type panel struct {
+	*surfaces.Panel
+	holes  []surfaces.Hole
+	alone  map[int]bool
+	united []planar.Outline
+}
+
+func newPanel(s *surfaces.Panel) panel {
+	p := panel{Panel: s, holes: s.PlacedHoles(), alone: map[int]bool{}}
+	alone, united := s.UnitedHoles()
+	for _, i := range alone {
+		p.alone[i] = true
+	}
+	p.united = united
+	return p
+}
+
 // drawPanel shows a sheet from the front with the places of its holes from its
 // lower left corner.
-func drawPanel(d *drawing, s *surfaces.Panel, marks int) {
+func drawPanel(d *drawing, s panel, marks int) {
 	d.marks = marks
 	d.views = "Flat sheet from the front, places from its lower left corner"
 	p := plate{}
@@ -34,14 +54,14 @@ func drawPanel(d *drawing, s *surfaces.Panel, marks int) {
 		d.note("Width and height differ in scale.")
 	}
 	p.kx, p.ky = d.k*fx, d.k*fy
-	d.drawMain(outline, d.plateOutline(s, p))
+	d.drawMain(outline, d.plateOutline(s.Panel, p))
 	b := bounds{p.at(p.low[0], p.high[1]), p.at(p.high[0], p.low[1])}
 	groups := d.holes(s, p)
-	d.holePlaces(s, p, b)
+	d.holePlaces(s.Panel, p, b)
 	d.level(b.low, point{b.high.x, b.low.y}, b.low.y-firstDimension, plain("width", w).unless(fx != 1))
 	d.upright(point{b.high.x, b.low.y}, b.high, b.high.x+firstDimension, plain("height", h).unless(fy != 1))
-	d.panelFaces(s, p, b)
-	d.holeList(s, groups, point{b.high.x + firstDimension + 8, b.low.y + capital})
+	d.panelFaces(s.Panel, p, b)
+	d.holeList(s.Panel, groups, point{b.high.x + firstDimension + 8, b.low.y + capital})
 }
 
 func (d *drawing) plateOutline(s *surfaces.Panel, p plate) *path {

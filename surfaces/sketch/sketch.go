@@ -78,11 +78,12 @@ func figuresOf(s surfaces.Shape) (figures []figure, ok bool) {
 	case *surfaces.Measured:
 		return []figure{func(d *drawing) { drawMeasured(d, s) }}, true
 	case *surfaces.Panel:
+		p := newPanel(s)
 		return []figure{
-			func(d *drawing) { drawPanel(d, s, mostMarks) },
-			func(d *drawing) { drawPanel(d, s, mostMarks*2/3) },
-			func(d *drawing) { drawPanel(d, s, mostMarks/3) },
-			func(d *drawing) { drawPanel(d, s, mostMarks/5) },
+			func(d *drawing) { drawPanel(d, p, mostMarks) },
+			func(d *drawing) { drawPanel(d, p, mostMarks*2/3) },
+			func(d *drawing) { drawPanel(d, p, mostMarks/3) },
+			func(d *drawing) { drawPanel(d, p, mostMarks/5) },
 		}, true
 	case *surfaces.Box:
 		return spacious(func(d *drawing) { drawBox(d, s) }), true
