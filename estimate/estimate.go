@@ -18,6 +18,7 @@ type Estimate struct {
 	OrderBySupplier  []Purchase     `json:"order_by_supplier"` // the order as it is sent out, one to each supplier and date
 	Items            []ItemEstimate `json:"items"`
 	Budget           Budget         `json:"budget"`
+	Class            Class          `json:"class"`              // how mature the estimate is
 	Placings         []Placing      `json:"placings,omitempty"` // of markings that say where they were
 	Totals           Totals         `json:"totals"`
 	Assumptions      []Assumption   `json:"assumptions"`

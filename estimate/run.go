@@ -74,6 +74,9 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 	}
 	r.follow()
 	r.conditions()
+	if err := r.classify(); err != nil {
+		return nil, err
+	}
 	r.conclude()
 	return r, nil
 }

@@ -14,6 +14,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 //go:embed classes.csv
@@ -37,7 +38,11 @@ const columns = "class,name,low_from_percent,low_to_percent,high_from_percent,hi
 //
 // Source: AACE 18R-97 accuracy and definition by class, read in secondary pages
 // (U01 and U02, mark B).
-func All() ([]Class, error) {
+func All() ([]Class, error) { return classes() }
+
+var classes = sync.OnceValues(read)
+
+func read() ([]Class, error) {
 	rows, err := csv.NewReader(strings.NewReader(table)).ReadAll()
 	if err != nil {
 		return nil, err
