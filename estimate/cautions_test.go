@@ -63,6 +63,57 @@ func TestCautionsGoWithTheStep(t *testing.T) {
 	assert.Contains(t, e.Steps[2].Wear, "supplied-air blasting helmet")
 }
 
+// What nobody has ruled out of the old paint is treated as present; a test that
+// rules it out takes its caution away, and a component's word goes before the
+// job's.
+func TestUnknownOldPaintIsTreatedAsPresent(t *testing.T) {
+	found := func(job, component doc) []string {
+		part := flat("a", 1, 4)
+		part["existing_film_um"] = 100
+		members := doc{"components": []doc{part}, "steps": []doc{{"id": "s", "operation": "sand", "on": []string{"a"}, "product": "disc-150"}}}
+		if job != nil {
+			members["old_paint"] = job
+		}
+		if component != nil {
+			part["old_paint"] = component
+		}
+		e := work(t, members)
+		if len(e.Steps[0].Cautions) > 0 {
+			assert.Equal(t, "defer", e.Steps[0].Cautions[len(e.Steps[0].Cautions)-1].Code, "every list ends by deferring to local codes, data sheets and licensed practice")
+		}
+		return codes(e.Steps[0].Cautions)
+	}
+	dusts := []string{"lead_dust", "chromate_dust", "cadmium_dust", "asbestos", "old_paint"}
+	assert.Subset(t, found(nil, nil), dusts)
+	assert.Subset(t, found(doc{"lead": "unknown"}, nil), dusts)
+	assert.NotContains(t, found(nil, nil), "lead_year")
+	assert.Contains(t, found(doc{"year": 1965}, nil), "lead_year")
+	assert.NotContains(t, found(doc{"year": 1995}, nil), "lead_year")
+	assert.Subset(t, found(doc{"year": 1995}, nil), dusts, "a later year rules nothing out")
+	none := doc{"lead": "no", "chromate": "no", "cadmium": "no", "asbestos": "no", "year": 1965}
+	for _, code := range append(dusts, "lead_year") {
+		assert.NotContains(t, found(none, nil), code)
+	}
+	mixed := found(none, doc{"chromate": "yes"})
+	assert.Subset(t, mixed, []string{"chromate_dust", "old_paint"})
+	assert.NotContains(t, mixed, "lead_dust")
+	_, err := try(t, doc{"old_paint": doc{"lead": "perhaps", "year": 20}, "components": []doc{flat("a", 1, 4)}, "steps": []doc{}})
+	assert.ErrorContains(t, err, "/old_paint/lead")
+	assert.ErrorContains(t, err, "/old_paint/year")
+}
+
+// Sanding new paint between coats raises no dust of old paint, once that is off.
+func TestScuffingNewPaintIsNoOldPaint(t *testing.T) {
+	part := flat("a", 1, 4)
+	part["existing_film_um"] = 100
+	e := work(t, doc{"components": []doc{part}, "steps": []doc{{"id": "off", "operation": "strip", "on": []string{"a"}, "product": "stripper"},
+		{"id": "scuff", "operation": "sand", "scuff": true, "on": []string{"a"}, "product": "disc-320"}}})
+	assert.Contains(t, codes(e.Steps[0].Cautions), "lead_strip")
+	for _, code := range []string{"lead_dust", "chromate_dust", "cadmium_dust", "old_paint"} {
+		assert.NotContains(t, codes(e.Steps[1].Cautions), code)
+	}
+}
+
 // Published bounds of pressure and skin are told where a job goes beyond them
 // (FAA AC 43.13-1B ch. 6: 30 to 40 psi on clad aluminium, approval below 0.0625 in,
 // read).

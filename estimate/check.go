@@ -58,6 +58,7 @@ func (c *checker) check() {
 	quantity.Check(j, c.limits) // goes into every list of the job
 	c.money()
 	c.ownProducts()
+	c.oldPaint(j.OldPaint, "")
 	c.components()
 	c.regions()
 	c.markings()
@@ -208,6 +209,7 @@ func (c *checker) components() {
 			continue // no object at all
 		}
 		c.id(comp.ID, at, c.ids)
+		c.oldPaint(comp.OldPaint, at)
 		if comp.Substrate != "" {
 			c.oneOf(comp.Substrate, at, "substrate", Substrates())
 		}

@@ -74,6 +74,9 @@ func (r *run) signs(step Step, s *StepEstimate) caution.Signs {
 	}
 	if painted, ok := step.(interface{ film() *FilmPlan }); ok {
 		signs = append(signs, "method:"+painted.film().Method)
+		if sprays(painted.film().Method) {
+			signs = append(signs, "spray")
+		}
 	}
 	before := -1
 	for _, p := range r.chosen[s.ID].patches {
@@ -85,9 +88,15 @@ func (r *run) signs(step Step, s *StepEstimate) caution.Signs {
 		if r.surfaces[p.surface].faces[p.face].areaM2 > largeFaceM2*float64(comp.Count) && !slices.Contains(signs, "large") {
 			signs = append(signs, "large")
 		}
+		if r.surfaces[p.surface].faces[p.face].openingsM2 > 0 {
+			signs = signs.With("openings")
+		}
 	}
 	if s.RemovedKg > 0 || removes(s.Operation) {
-		signs = append(signs, "removal")
+		signs = r.oldSigns(s, append(signs, "removal"))
+	}
+	if blast, ok := step.(*Blast); ok && blast.Recovered {
+		signs = append(signs, "recovered")
 	}
 	return signs
 }

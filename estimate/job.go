@@ -29,6 +29,7 @@ type Job struct {
 	Items        []Item             `json:"items,omitempty" doc:"any other money"`
 	Correlations []Correlation      `json:"correlations,omitempty" doc:"items whose amounts vary together in part; used by ranges"`
 	Labour       Labour             `json:"labour,omitempty" doc:"hourly rates"`
+	OldPaint     *OldPaint          `json:"old_paint,omitempty" doc:"what is known of the paint now on the parts; unknown is treated as present"`
 	Suppliers    []Supplier         `json:"suppliers,omitempty" doc:"who sells, with freight, minimum order and lead time"`
 	Stock        []Stock            `json:"stock,omitempty" doc:"what is on hand or given; it comes off the order first"`
 	SameBatch    []string           `json:"same_batch,omitempty" doc:"ids of products to buy in one size and one delivery, so that a colour comes from one batch"`
@@ -60,6 +61,7 @@ type Component struct {
 
 	ExistingFilmUM         float64   `json:"existing_film_um,omitempty" limit:"[0,20000]" doc:"thickness of the paint now on it"`
 	ExistingFilmDensityKgL *float64  `json:"existing_film_density_kg_l,omitempty" limit:"[0.5,5]" doc:"density of that dry paint"`
+	OldPaint               *OldPaint `json:"old_paint,omitempty" doc:"what is known of that paint; the job's where left out"`
 	Openings               []Opening `json:"openings,omitempty" doc:"what is not painted: area off, edge to mask on; of one part"`
 	ExtraAreaPercent       float64   `json:"extra_area_percent,omitempty" limit:"[0,100]" doc:"for laps, rivets and gaps that are not given one by one"`
 

@@ -27,6 +27,7 @@ type run struct {
 	taken      []float64 // out of each entry of the stock
 	priceDates []string  // of the prices that have one
 
+	over  map[string][]int               // step id -> the surfaces that it works on and that may have old paint
 	drawn map[string]marking.Measurement // marking id -> what it measures, of those that steps paint
 }
 
@@ -46,6 +47,7 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 	r := &run{
 		checker:  &checker{job: job, catalogue: catalogue.With(job.Products), faults: faults, ids: map[string]string{}},
 		chosen:   map[string]selection{},
+		over:     map[string][]int{},
 		estimate: &Estimate{Job: job.Name, Currency: job.Currency, CatalogueVersion: catalogue.Version(), EngineVersion: EngineVersion},
 	}
 	r.check()
@@ -125,7 +127,7 @@ func (r *run) surface(b *StepBase, s *StepEstimate, at string) (selection, bool)
 	if !ok || r.faults.HasBelow(at) {
 		return sel, false
 	}
-	r.chosen[b.ID] = sel
+	r.chosen[b.ID], r.over[b.ID] = sel, r.stillPainted(sel)
 	s.AreaM2 = sel.areaM2
 	s.Working = append(s.Working, sel.working...)
 	terms, links := r.faceTerms(sel)

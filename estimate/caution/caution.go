@@ -31,7 +31,8 @@ type Caution struct {
 }
 
 // Signs are what a step shows: operation:blast, hazard:isocyanate,
-// substrate:magnesium, method:hvlp, removal, large.
+// substrate:magnesium, method:hvlp, spray, removal, recovered, old:lead (or
+// chromate, cadmium, asbestos, before_1978), openings, large.
 type Signs []string
 
 var load = sync.OnceValues(func() ([]Caution, error) { return read(bytes.NewReader(table)) })
@@ -80,6 +81,14 @@ func (c *Caution) fits(signs Signs) bool {
 		}
 	}
 	return false
+}
+
+// With adds a sign, once.
+func (s Signs) With(sign string) Signs {
+	if slices.Contains(s, sign) {
+		return s
+	}
+	return append(s, sign)
 }
 
 func (s Signs) hasAll(wanted []string) bool {

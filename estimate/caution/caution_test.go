@@ -15,6 +15,7 @@ func TestTheTableLoadsAndEveryCautionIsWhole(t *testing.T) {
 	require.NotEmpty(t, list)
 	for _, c := range list {
 		assert.NotEmpty(t, c.when, c.Code)
+		assert.NotEmpty(t, c.Text, c.Code)
 		assert.Contains(t, []string{"read", "memory", "practice"}, c.Mark, c.Code)
 	}
 }
@@ -33,8 +34,10 @@ func TestSignsFindTheirCautions(t *testing.T) {
 		with, whout []string
 	}{
 		"polyurethane by spray gun": {Signs{"operation:coat", "hazard:isocyanate", "method:hvlp"}, []string{"isocyanate", "pressure", "weather", "paint_waste", "defer"}, []string{"old_paint", "thin_skin"}},
-		"bead on clad skin":         {Signs{"operation:blast", "removal", "substrate:clad_aluminium"}, []string{"old_paint", "thin_skin", "separate_media", "blast_breathing", "waste"}, []string{"magnesium", "isocyanate"}},
-		"sanding magnesium":         {Signs{"operation:sand", "removal", "substrate:magnesium"}, []string{"magnesium", "dust", "lead_dust"}, []string{"thin_skin", "pressure"}},
+		"bead on clad skin":         {Signs{"operation:blast", "removal", "substrate:clad_aluminium", "old:lead", "old:cadmium", "recovered"}, []string{"old_paint", "lead_dust", "cadmium_dust", "supplied_air", "metal_dust", "waste_tclp", "waste_california", "waste_recycled", "thin_skin", "separate_media", "blast_breathing", "waste"}, []string{"magnesium", "isocyanate", "chromate_dust", "asbestos", "lead_year"}},
+		"sanding magnesium":         {Signs{"operation:sand", "removal", "substrate:magnesium", "old:lead", "old:before_1978"}, []string{"magnesium", "dust", "lead_dust", "lead_year", "metal_dust"}, []string{"thin_skin", "pressure", "waste_recycled", "supplied_air"}},
+		"stripping tested paint":    {Signs{"operation:strip", "removal", "openings", "hazard:solvent"}, []string{"stripper", "waste", "confined"}, []string{"old_paint", "lead_strip", "static"}},
+		"electrostatic on a gate":   {Signs{"operation:coat", "hazard:solvent", "method:electrostatic", "spray", "large"}, []string{"static", "electrostatic", "height", "turning"}, []string{"supplied_air"}},
 		"nothing at all":            {Signs{}, []string{"defer"}, []string{"waste"}},
 	} {
 		t.Run(name, func(t *testing.T) {
