@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"fmt"
 	"strconv"
 
 	"filmbuild/estimate/film"
@@ -16,7 +17,7 @@ func (p *Coat) work(r *run, s *StepEstimate, at string) {
 	if !found || !planned || !ok {
 		return
 	}
-	r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, sel.areaM2, "", at)
+	r.spreadOver(sel, r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, sel.areaM2, "", at))
 	if r.faults.HasBelow(at) {
 		return
 	}
@@ -28,8 +29,9 @@ func (p *Coat) work(r *run, s *StepEstimate, at string) {
 // applied is how a paint is put on: the method and what it loses.
 type applied struct {
 	method     products.Method
-	efficiency float64       // percent
-	from       quantity.Node // where the efficiency comes from
+	book       products.Value // transfer efficiency on parts of the step's size
+	efficiency float64        // percent
+	from       quantity.Node  // where the efficiency comes from
 }
 
 // filmPlan checks the fields that all paint films share, and finds the method.
@@ -53,11 +55,30 @@ func (r *run) filmPlan(b *StepBase, f *FilmPlan, at string) (applied, bool) {
 		r.oneOf(id, at, "method", known)
 		return applied{}, false
 	}
-	plan := applied{method: method, efficiency: method.TransferEfficiencyPercent.Likely, from: valueOf("method", id, "transfer_efficiency_percent")}
+	if f.PartSize != "" {
+		var sizes []string
+		for _, size := range r.catalogue.PartSizes() {
+			sizes = append(sizes, size.ID)
+		}
+		r.oneOf(f.PartSize, at, "part_size", sizes)
+	}
+	book := method.EfficiencyOn(f.PartSize)
+	plan := applied{method: method, book: book, efficiency: book.Likely, from: efficiencyNode(method, f.PartSize)}
 	if f.TransferEfficiencyPercent != nil {
 		plan.efficiency, plan.from = *f.TransferEfficiencyPercent, quantity.Setting(b.ID, "transfer_efficiency_percent")
 	}
 	return plan, true
+}
+
+// efficiencyNode names the transfer efficiency of a method on parts of a size.
+func efficiencyNode(method products.Method, partSize string) quantity.Node {
+	node := valueOf("method", method.ID, "transfer_efficiency_percent")
+	for _, e := range method.PartEfficiencies {
+		if e.PartSize == partSize {
+			node.Of = partSize
+		}
+	}
+	return node
 }
 
 // coating assembles the calculation of one paint on one area.
@@ -94,7 +115,20 @@ func (r *run) coating(b *StepBase, f *FilmPlan, plan applied, paint *products.Pa
 		}
 		r.assumed.add(b.ID, "transfer efficiency", c.TransferEfficiencyPercent, "%", "test patch")
 	case f.TransferEfficiencyPercent == nil:
-		r.assumed.add(b.ID, "transfer efficiency of "+plan.method.Name, plan.efficiency, "%", plan.method.TransferEfficiencyPercent.Text())
+		text := "transfer efficiency of " + plan.method.Name
+		if f.PartSize != "" {
+			text += ", parts " + f.PartSize
+		} else if len(plan.method.PartEfficiencies) > 0 {
+			text += ", parts of no stated size (give part_size: small parts and edges take several times the paint)"
+		}
+		r.assumed.add(b.ID, text, plan.efficiency, "%", fmt.Sprintf("between %g and %g %%: %s", plan.book.Low, plan.book.High, noted(plan.book)))
+	}
+	c.PassWetFilmUm = f.PassWetFilmUM
+	if c.PassWetFilmUm == nil {
+		c.PassWetFilmUm = &plan.method.PassWetFilmUM.Likely
+	}
+	if f.GunLossL == 0 && f.HoseM == 0 {
+		r.assumed.add(b.ID, "paint left in gun, hose and cup at the end of each batch, where gun_loss_l is not given", 0, "L", "assumption; no public figure was found, a hose holds what hose_m and hose_bore_mm say: give gun_loss_l")
 	}
 	if f.LossPercent == 0 {
 		r.assumed.add(b.ID, "paint mixed but never sprayed, where loss_percent is not given", 0, "%", "assumption; two-pack residue up to 10 % is usual (common practice): give loss_percent")
@@ -121,19 +155,53 @@ func (r *run) whereGiven(pointer, product, at string) string {
 	return at + pointer
 }
 
-// paint works out one paint on one area and adds it to the step. colour tells
-// which of the step's areas that is, where it has several.
-func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, areaM2 float64, colour, at string) {
+// paint works out one paint on one area and adds it to the step; it returns the
+// weight of the film. colour tells which of the step's areas that is, where it
+// has several.
+func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, areaM2 float64, colour, at string) float64 {
 	coating, ok := r.coating(b, f, plan, paint, areaM2, at)
 	if !ok {
-		return
+		return 0
 	}
 	s.unusual(paint, coating.DryFilmUm)
 	result, err := coating.Calculate()
 	if err != nil {
 		r.faults.Add(at, "out_of_range", err.Error())
-		return
+		return 0
 	}
+	made, ok := r.batch(b, f, plan, paint, result.TotalL/float64(coating.Coats), areaM2, at)
+	if !ok {
+		return 0
+	}
+	if made.lossL > 0 {
+		coating.Batches, coating.BatchLossL = made.times, made.lossL
+		if result, err = coating.Calculate(); err != nil {
+			r.faults.Add(at, "out_of_range", err.Error())
+			return 0
+		}
+	}
+	r.explain(b, f, plan, s, paint, result, colour)
+	s.Warnings = append(s.Warnings, result.Warnings...)
+	s.Litres += result.TotalL
+	r.giveOff(s, "paint_l", paint.ID, paint.ID, result.PaintL, paint.VOCGL, paint.WaterVolumePercent, paint.ExemptVolumePercent)
+	r.use(s, paint, result.PaintL)
+	r.thin(b, s, paint, result.ThinnerL, at)
+	mix := r.mixing(f, paint, result, coating, made)
+	mix.CleaningProduct, mix.CleaningL = r.clean(b, f, plan, s, paint, made, at)
+	r.holdVOC(f, s, paint, coating.ThinnerPercent, &mix, at)
+	s.unmixable(mix)
+	s.Mixing = append(s.Mixing, mix)
+	if result.DryFilmKg == nil {
+		s.Warnings = append(s.Warnings, paint.ID+" has no dry_film_density_kg_l: its film and its waste are not weighed")
+		return 0
+	}
+	s.DryFilmKg += *result.DryFilmKg
+	s.WasteKg += *result.LostSolidsKg
+	return *result.DryFilmKg
+}
+
+// explain adds the workings of a coating to its step.
+func (r *run) explain(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, result film.Result, colour string) {
 	from := r.filmSymbols(b, f, plan, paint, colour)
 	for _, w := range result.Working {
 		w.Of = paint.ID
@@ -146,18 +214,6 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 		from.link(&w)
 		s.Working = append(s.Working, w)
 	}
-	s.Warnings = append(s.Warnings, result.Warnings...)
-	s.Litres += result.TotalL
-	r.giveOff(s, "paint_l", paint.ID, paint.ID, result.PaintL, paint.VOCGL)
-	r.use(s, paint, result.PaintL)
-	r.thin(b, s, paint, result.ThinnerL, at)
-	if result.DryFilmKg != nil {
-		s.DryFilmKg += *result.DryFilmKg
-		s.WasteKg += *result.LostSolidsKg
-	} else {
-		s.Warnings = append(s.Warnings, paint.ID+" has no dry_film_density_kg_l: its film and its waste are not weighed")
-	}
-	s.Mixing = append(s.Mixing, r.mixing(b, plan, paint, result, coating, at))
 }
 
 // thin notes the thinner that goes into a paint.
@@ -171,20 +227,27 @@ func (r *run) thin(b *StepBase, s *StepEstimate, paint *products.Paint, litres f
 	}
 	if thinner, ok := product[*products.Thinner](r.checker, paint.Thinner, at, "product", "thinner"); ok {
 		r.use(s, thinner, litres)
-		r.giveOff(s, "thinner_l", paint.ID, thinner.ID, litres, thinner.VOCGL)
+		r.giveOff(s, "thinner_l", paint.ID, thinner.ID, litres, thinner.VOCGL, thinner.WaterVolumePercent, thinner.ExemptVolumePercent)
 	}
 }
 
-// giveOff notes the solvent that a paint or thinner gives off.
-func (r *run) giveOff(s *StepEstimate, name, paint, product string, litres float64, vocGL *float64) {
+// giveOff notes the solvent that a paint or thinner gives off: its VOC less water
+// and exempt solvent, of the part that is neither.
+func (r *run) giveOff(s *StepEstimate, name, paint, product string, litres float64, vocGL, waterPercent, exemptPercent *float64) {
 	if vocGL == nil || *vocGL == 0 {
 		return
 	}
-	given := litres * *vocGL / 1000
-	s.VOCKg += given
-	s.Working = append(s.Working, quantity.Working{Quantity: "voc_kg", Of: name + " " + paint, Value: given, Unit: "kg", Formula: "V·w/1000",
+	water, exempt := valueOr(waterPercent, 0)/100, valueOr(exemptPercent, 0)/100
+	w := quantity.Working{Quantity: "voc_kg", Of: name + " " + paint, Value: litres * *vocGL * (1 - water - exempt) / 1000, Unit: "kg", Formula: "V·w/1000",
 		Terms: map[string]float64{"V": litres, "w": *vocGL}, Source: "identity",
-		Links: []quantity.Link{quantity.From("V", quantity.StepWorking(s.ID, name, paint)), quantity.From("w", valueOf("product", product, "voc_g_l"))}})
+		Links: []quantity.Link{quantity.From("V", quantity.StepWorking(s.ID, name, paint)), quantity.From("w", valueOf("product", product, "voc_g_l"))}}
+	if water+exempt > 0 {
+		w.Formula, w.Source = "V·w·(1 − h − e)/1000", "40 CFR 59.104(a)(1), turned round: VOC less water and exempt solvent is of the rest only"
+		w.Terms["h"], w.Terms["e"] = water, exempt
+		w.Links = append(w.Links, quantity.Scaled("h", valueOf("product", product, "water_volume_percent"), 0.01), quantity.Scaled("e", valueOf("product", product, "exempt_volume_percent"), 0.01))
+	}
+	s.VOCKg += w.Value
+	s.Working = append(s.Working, w)
 }
 
 // filmSymbols says where the terms of a coating's workings come from.
@@ -215,7 +278,17 @@ func (r *run) filmSymbols(b *StepBase, f *FilmPlan, plan applied, paint *product
 		quantity.From("tm", own("mean_dry_film_um")),
 		quantity.From("P", own("paint_l")),
 		quantity.From("m", own("dry_film_kg")),
+		quantity.From("wet", own("wet_film_aim_um")),
+		quantity.From("pass", passFrom(b, f, plan)),
 	}
+}
+
+// passFrom names where the wet film of one pass comes from.
+func passFrom(b *StepBase, f *FilmPlan, plan applied) quantity.Node {
+	if f.PassWetFilmUM != nil {
+		return quantity.Setting(b.ID, "pass_wet_film_um")
+	}
+	return valueOf("method", plan.method.ID, "pass_wet_film_um")
 }
 
 // applicationHours notes the time to put a film on.
@@ -223,7 +296,8 @@ func (r *run) applicationHours(b *StepBase, s *StepEstimate, plan applied, areaM
 	r.hoursAt(b, s, areaM2, coats, plan.method.RateM2H.Likely, "area one person coats in an hour: "+plan.method.Name, noted(plan.method.RateM2H), valueOf("method", plan.method.ID, "rate_m2_h"))
 }
 
-// paintWaste says what the waste of painting is: the solids not on the part.
+// paintWaste says what the waste of painting is: the solids not on the part, and
+// the solvent that cleaned the guns.
 func (r *run) paintWaste(s *StepEstimate) {
-	r.assumed.add(s.ID, "weight of tins, rags, tape and solvent in the waste of painting; only paint solids are counted", 0, "kg", "assumption")
+	r.assumed.add(s.ID, "weight of tins, rags, tape and what evaporates in the waste of painting; only paint solids and the solvent of cleaning are counted", 0, "kg", "assumption")
 }

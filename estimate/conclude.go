@@ -22,7 +22,7 @@ func (r *run) conclude() {
 		r.assumed.add("", fmt.Sprintf("likely value of the range %g to %g given at %s", v.Low, v.High, pointer), v.Likely, "", "the job; this figure does not spread ranges yet")
 	}
 	r.untimed()
-	r.assumed.add("", "what the steps do not use up and the order does not hold: gun wash, strainers, cups, tack cloths, gloves, filters, sheets for the floor", 0, "", "common practice: add them under items")
+	r.assumed.add("", "what the steps do not use up and the order does not hold: strainers, cups, tack cloths, gloves, filters, sheets for the floor", 0, "", "common practice: add them under items")
 	r.cautions()
 	e.Assumptions = r.assumed.list
 	if e.Assumptions == nil {

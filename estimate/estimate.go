@@ -20,6 +20,7 @@ type Estimate struct {
 	Budget           Budget         `json:"budget"`
 	Class            Class          `json:"class"`              // how mature the estimate is
 	Placings         []Placing      `json:"placings,omitempty"` // of markings that say where they were
+	Weights          []Weight       `json:"weights"`            // dry film put on and old film taken off, by component
 	Totals           Totals         `json:"totals"`
 	Assumptions      []Assumption   `json:"assumptions"`
 	Cautions         []Caution      `json:"cautions"` // those of all steps, each once
@@ -58,7 +59,7 @@ type StepEstimate struct {
 	Name         string             `json:"name,omitempty"`
 	Operation    string             `json:"operation"`
 	AreaM2       float64            `json:"area_m2"`
-	Litres       float64            `json:"litres"`    // what leaves the tins
+	Litres       float64            `json:"litres"`    // what leaves the tins for the surface; solvent for cleaning guns is under mixing and materials
 	Kilograms    float64            `json:"kilograms"` // abrasive bought
 	MaskingTapeM float64            `json:"masking_tape_m"`
 	Hours        float64            `json:"hours"` // person-hours
@@ -99,24 +100,53 @@ type Material struct {
 	Cost     money.Amount `json:"cost"` // of the quantity, at the price of the packs in the order
 }
 
-// Mixing tells how to mix a paint of several parts, and how much at a time.
+// Mixing tells how to mix a paint of several parts, how much at a time, and how
+// to put it on.
 type Mixing struct {
 	Product    string    `json:"product"`
 	Parts      []MixPart `json:"parts"`   // what goes together, in all
 	PaintL     float64   `json:"paint_l"` // unthinned, in all
 	ThinnerL   float64   `json:"thinner_l"`
-	PotLifeH   float64   `json:"pot_life_h,omitempty"`
+	PotLifeH   float64   `json:"pot_life_h,omitempty"` // of the data sheet, or at the temperature of the work where that is given
 	PotLifeAtC float64   `json:"pot_life_at_c,omitempty"`
-	UseWithinH float64   `json:"use_within_h,omitempty"` // the pot life, and at most 4 h
+	InductionH float64   `json:"induction_h,omitempty"`  // to stand after mixing, before it is used
+	UseWithinH float64   `json:"use_within_h,omitempty"` // of mixing: the pot life, and at most 4 h
 	BatchL     float64   `json:"batch_l,omitempty"`      // most to mix at a time: what is used within the pot life
 	Batches    int       `json:"batches,omitempty"`
+	EvenBatchL float64   `json:"even_batch_l,omitempty"` // a coat in batches of one size, thinner in it; the parts of it are under parts
+
+	BatchThinnerL float64 `json:"batch_thinner_l,omitempty"` // of an even batch
+	CupFillings   int     `json:"cup_fillings,omitempty"`    // of an even batch, or of one coat of a paint in one pack
+	LeftInGunL    float64 `json:"left_in_gun_l,omitempty"`   // mixed paint left at the ends of all batches
+
+	CleaningProduct string  `json:"cleaning_product,omitempty"`
+	CleaningL       float64 `json:"cleaning_l,omitempty"` // solvent after all batches; not within litres
+
+	WetFilmUM float64 `json:"wet_film_um"` // what the comb gauge should read, thinned as planned
+	Passes    int     `json:"passes"`      // of one coat
+
+	VOCGL             *float64 `json:"voc_g_l,omitempty"` // as applied, less water and exempt solvent
+	VOCLimitGL        *float64 `json:"voc_limit_g_l,omitempty"`
+	MaxThinnerPercent *float64 `json:"max_thinner_percent,omitempty"` // of the unthinned paint, before the limit is reached
 }
 
 // MixPart is one part of a mix.
 type MixPart struct {
 	Part   string  `json:"part"` // base, hardener, activator
 	Ratio  float64 `json:"ratio"`
-	Litres float64 `json:"litres"`
+	Litres float64 `json:"litres"`            // in all
+	BatchL float64 `json:"batch_l,omitempty"` // of an even batch
+}
+
+// Weight is what paint adds to a component and what comes off it, all its parts
+// together: those who hang, lift and balance it need to know.
+type Weight struct {
+	Component string  `json:"component"` // empty: films of markings that say nothing of where they are
+	Count     int     `json:"count"`
+	AddedKg   float64 `json:"added_kg"`
+	RemovedKg float64 `json:"removed_kg"`
+	NetKg     float64 `json:"net_kg"`
+	NetEachKg float64 `json:"net_each_kg"` // of one part
 }
 
 // Totals are the sums over all components and steps.

@@ -44,6 +44,8 @@ type Job struct {
 	ReservePercent     float64 `json:"management_reserve_percent,omitempty" limit:"[0,100]" doc:"of the cash cost, kept by the owner for what lies outside the estimate; a line of its own beside contingency"`
 	AllowancePercent   float64 `json:"allowance_percent,omitempty" limit:"[0,100]" doc:"added to every need in the order"`
 
+	VOCLimitGL *float64 `json:"voc_limit_g_l,omitempty" limit:"[1,1500]" doc:"limit for the VOC of every paint as applied, less water and exempt solvent"`
+
 	// Ranges are the numbers that were given as {"low", "likely", "high"}, by
 	// JSON pointer; the fields above hold their likely values.
 	Ranges map[string]wire.Range `json:"-"`

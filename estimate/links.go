@@ -49,9 +49,11 @@ func (s *StepEstimate) sum(name, unit, of string, choose func(*quantity.Working)
 
 // sums adds the workings of what the fields of a step are the sums of.
 func (s *StepEstimate) sums() {
-	s.sum("litres", "L", "what leaves the tins", func(w *quantity.Working) bool { return w.Uses != "" && w.Unit == "L" })
+	s.sum("litres", "L", "what leaves the tins for the surface", func(w *quantity.Working) bool { return w.Uses != "" && w.Unit == "L" && w.Quantity != "cleaning_l" })
 	s.sum("dry_film_kg", "kg", "the films", func(w *quantity.Working) bool { return w.Quantity == "dry_film_kg" })
 	s.sum("voc_kg", "kg", "what the paints and thinners give off", func(w *quantity.Working) bool { return w.Quantity == "voc_kg" })
 	s.sum("area_m2", "m²", "the colours", func(w *quantity.Working) bool { return w.Quantity == "area_m2" })
-	s.sum("waste_kg", "kg", "the solids that are not on the part", func(w *quantity.Working) bool { return w.Quantity == "lost_solids_kg" })
+	s.sum("waste_kg", "kg", "the solids that are not on the part, and the solvent of cleaning", func(w *quantity.Working) bool {
+		return w.Quantity == "lost_solids_kg" || w.Quantity == "cleaning_waste_kg"
+	})
 }

@@ -28,7 +28,7 @@ func (p *Mark) work(r *run, s *StepEstimate, at string) {
 		s.AreaM2 += c.AreaM2
 		s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Of: c.Colour, Value: c.AreaM2, Unit: "m²",
 			Formula: "sum of the " + c.Colour + " areas of the markings", Terms: figures.terms(c.Colour), Links: figures.links(c.Colour), Source: figures.source()})
-		r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, c.AreaM2, c.Colour, at)
+		r.hang(figures, c.Colour, c.AreaM2, r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, c.AreaM2, c.Colour, at))
 	}
 	if r.faults.HasBelow(at) {
 		return

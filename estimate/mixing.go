@@ -2,68 +2,165 @@ package estimate
 
 import (
 	"math"
+	"strconv"
 
 	"filmbuild/estimate/climate"
 	"filmbuild/estimate/film"
 	"filmbuild/products"
 )
 
-// mostBatches of one coat is beyond any job, and keeps the count a whole number.
-const mostBatches = 100_000
+// batching is how the coats of a paint are mixed: in how many batches, and what
+// each leaves in the gun.
+type batching struct {
+	split climate.Batches // of one coat; no count where the paint has no pot life
+	life  climate.PotLifeResult
+	atC   float64
+	lossL float64 // of one batch
+	times int     // batches of all coats, or coats where the paint has no pot life
+}
 
-// mixing splits a paint into the parts it is mixed of and finds how much to mix
-// at a time: what is used within the pot life, in one coat, and no more than a
-// few gallons, because a large batch heats itself.
+// batch finds how much of a paint to mix at a time: what is used within the pot
+// life, in one coat, and no more than a few gallons, because a large batch heats
+// itself. coatL is the mixed paint that lands or is lost in one coat.
+func (r *run) batch(b *StepBase, f *FilmPlan, plan applied, paint *products.Paint, coatL, areaM2 float64, at string) (batching, bool) {
+	loss, ok := r.gunLoss(&f.Gun, at)
+	made := batching{lossL: loss, times: f.Coats}
+	if !ok || paint.PotLifeH == nil || paint.PotLifeAtC == nil {
+		return made, ok
+	}
+	if made.life, made.atC, ok = r.potLife(b, f, paint, at); !ok {
+		return made, false
+	}
+	hours := areaM2 / r.coatRate(b, plan)
+	split, err := climate.Batching{CoatL: coatL, HoursH: hours, UseH: made.life.UseH, LossL: loss, LargerL: climate.LargestBatchL}.Split()
+	if err != nil {
+		r.faults.Addf(at+"/product", "inconsistent", "%s cannot be mixed in batches: %s; look at pot_life_h, gun_loss_l, hose_m and the rate", paint.ID, err)
+		return made, false
+	}
+	made.split, made.times = split, f.Coats*split.Count
+	return made, true
+}
+
+// potLife is how long a batch can be used at the temperature of the work: of the
+// halving rule and the two points of a data sheet the shorter, and at most 4 h.
+func (r *run) potLife(b *StepBase, f *FilmPlan, paint *products.Paint, at string) (climate.PotLifeResult, float64, bool) {
+	temperature := *paint.PotLifeAtC
+	if f.TemperatureC != nil {
+		temperature = *f.TemperatureC
+	} else {
+		r.assumed.add(b.ID, "temperature of "+paint.ID+" at the work, where temperature_c is not given: that of its pot life", temperature, "°C", "assumption: pot life halves with every 10 °C more (UFGS 09971 3.7.1.3); give temperature_c")
+	}
+	p := climate.PotLife{PotLifeH: *paint.PotLifeH, AtC: *paint.PotLifeAtC, TemperatureC: &temperature,
+		PotLife2H: paint.PotLife2H, At2C: paint.PotLife2AtC, InductionH: paint.InductionH}
+	sound := true
+	p.Check(func(pointer, code, detail string) {
+		sound = false
+		r.faults.Add(r.ofPaint(paint.ID, at)+potLifeField(pointer), code, detail)
+	})
+	if !sound {
+		return climate.PotLifeResult{}, 0, false
+	}
+	life, err := p.Calculate()
+	if err != nil {
+		r.faults.Addf(at+"/temperature_c", "inconsistent", "%s: %s", paint.ID, err)
+		return life, 0, false
+	}
+	return life, temperature, true
+}
+
+// potLifeField turns a pointer of the pot-life calculator into that of a paint.
+func potLifeField(pointer string) string {
+	switch pointer {
+	case "/at_c":
+		return "/pot_life_at_c"
+	case "/at_2_c":
+		return "/pot_life_2_at_c"
+	}
+	return pointer
+}
+
+// ofPaint is where a paint's own values stand: under products, or at the step's
+// product where it is of the catalogue.
+func (r *run) ofPaint(product, at string) string {
+	if own, mine := r.productAt[product]; mine {
+		return "/products/" + strconv.Itoa(own)
+	}
+	return at + "/product"
+}
+
+// coatRate is the area a crew coats in an hour: a test patch's, the step's or the
+// book's.
+func (r *run) coatRate(b *StepBase, plan applied) float64 {
+	if t := r.tested(b.ID); t.hours > 0 {
+		return t.timedM2 / t.hours
+	}
+	if b.RateM2H != nil {
+		return *b.RateM2H
+	}
+	return plan.method.RateM2H.Likely * float64(b.Crew)
+}
+
+// gunLoss is what one batch leaves in gun, hose and cup.
 //
-//	batch = paint of one coat · min(pot life, 4 h) / hours of one coat
-func (r *run) mixing(b *StepBase, plan applied, paint *products.Paint, result film.Result, coating *film.Coating, at string) Mixing {
-	m := Mixing{Product: paint.ID, PaintL: result.PaintL, ThinnerL: result.ThinnerL, Parts: []MixPart{}}
-	parts, sum := partsOf(paint.Mix), 0.0
-	for _, part := range parts {
+//	loss = gun + π/4 · bore² · length
+func (r *run) gunLoss(g *Gun, at string) (float64, bool) {
+	if g.HoseM == 0 {
+		return g.GunLossL, true
+	}
+	if g.HoseBoreMM == nil {
+		r.faults.Add(at+"/hose_bore_mm", "required", "hose_bore_mm is missing; what a hose of hose_m holds depends on it")
+		return 0, false
+	}
+	contents, err := film.HoseContents(*g.HoseBoreMM, g.HoseM)
+	if err != nil {
+		return 0, false // outside its limits, which are noted
+	}
+	return g.GunLossL + contents, true
+}
+
+// mixing tells how the paint of a step is mixed and put on.
+func (r *run) mixing(f *FilmPlan, paint *products.Paint, result film.Result, coating *film.Coating, made batching) Mixing {
+	m := Mixing{Product: paint.ID, PaintL: result.PaintL, ThinnerL: result.ThinnerL, Parts: []MixPart{},
+		WetFilmUM: result.WetFilmAimUm, LeftInGunL: result.LeftInGunL}
+	if result.Passes != nil {
+		m.Passes = *result.Passes
+	}
+	thinner := coating.ThinnerPercent / 100
+	filled := result.TotalL / float64(coating.Coats) // of one coat, where there are no batches
+	if made.split.Count > 0 {
+		m.PotLifeH, m.PotLifeAtC, m.UseWithinH = made.life.PotLifeH, made.atC, made.life.BatchH
+		if made.life.InductionH != nil {
+			m.InductionH = *made.life.InductionH
+		}
+		m.BatchL, m.Batches, m.EvenBatchL = made.split.BatchL, made.times, made.split.EvenL
+		m.BatchThinnerL = m.EvenBatchL * thinner / (1 + thinner)
+		filled = m.EvenBatchL
+	}
+	if f.CupL != nil {
+		m.CupFillings = int(math.Max(1, math.Ceil(filled / *f.CupL - 1e-9)))
+	}
+	sum := 0.0
+	for _, part := range paint.Mix.Parts() {
 		sum += part.Ratio
 	}
-	for _, part := range parts {
-		part.Litres = result.PaintL * part.Ratio / sum
-		m.Parts = append(m.Parts, part)
+	for _, part := range paint.Mix.Parts() {
+		share := part.Ratio / sum
+		m.Parts = append(m.Parts, MixPart{Part: part.Part, Ratio: part.Ratio, Litres: result.PaintL * share, BatchL: m.EvenBatchL / (1 + thinner) * share})
 	}
-	if paint.PotLifeH == nil {
-		return m
-	}
-	m.PotLifeH = *paint.PotLifeH
-	if paint.PotLifeAtC != nil {
-		m.PotLifeAtC = *paint.PotLifeAtC
-	}
-	rate := plan.method.RateM2H.Likely * float64(b.Crew)
-	if t := r.tested(b.ID); t.hours > 0 {
-		rate = t.timedM2 / t.hours
-	} else if b.RateM2H != nil {
-		rate = *b.RateM2H
-	}
-	perCoat := result.TotalL / float64(coating.Coats)
-	hours := coating.AreaM2 / rate
-	m.BatchL = perCoat
-	m.UseWithinH = min(m.PotLifeH, climate.LongestBatchH)
-	if hours > m.UseWithinH {
-		m.BatchL = perCoat * m.UseWithinH / hours
-	}
-	m.BatchL = min(m.BatchL, climate.LargestBatchL)
-	each := math.Ceil(perCoat/m.BatchL - 1e-9)
-	if !(each <= mostBatches) {
-		r.faults.Addf(at+"/product", "inconsistent", "one coat of %s takes %.4g h and the paint can be used for %.4g h: that is more than %d batches; look at pot_life_h and at the rate", paint.ID, hours, m.PotLifeH, mostBatches)
-		return m
-	}
-	m.Batches = coating.Coats * int(each)
 	return m
 }
 
-// partsOf lists the parts of a mix in the order in which they go together.
-func partsOf(mix *products.Mix) []MixPart {
-	if mix == nil {
-		return nil
+// leastBatchL is the least that a crew can measure out by volume: the parts of a
+// smaller batch are below the marks of a graduated cup (common practice).
+const leastBatchL = 0.02
+
+// unmixable warns of batches that nobody can mix, and of a coat that has to be
+// mixed very often.
+func (s *StepEstimate) unmixable(m Mixing) {
+	if m.Batches > 0 && m.EvenBatchL < leastBatchL {
+		s.warnf("a batch of %s is %.3g L: parts so small have to be weighed, or mixed a little larger and the rest thrown away", m.Product, m.EvenBatchL)
 	}
-	parts := []MixPart{{Part: "base", Ratio: mix.Base}, {Part: "hardener", Ratio: mix.Hardener}}
-	if mix.Activator != nil {
-		parts = append(parts, MixPart{Part: "activator", Ratio: *mix.Activator})
+	if m.InductionH > 0 && m.InductionH > m.UseWithinH/2 {
+		s.warnf("%s stands for %.3g h before use and is to be used up within %.3g h of mixing: more than half of its life goes by standing; warm the paint, or mix the next batch while this one is used", m.Product, m.InductionH, m.UseWithinH)
 	}
-	return parts
 }

@@ -36,6 +36,7 @@ func (r *run) remove(b *StepBase, s *StepEstimate, sel selection) (kilograms, fi
 		litres := f.areaM2 * share * comp.ExistingFilmUM / 1000 // m² · µm = mL
 		volume += litres
 		kilograms += litres * density
+		r.weights.remove(p.surface, litres*density)
 	}
 	s.RemovedKg = kilograms
 	switch {

@@ -20,6 +20,7 @@ type run struct {
 	estimate *Estimate
 	needs    needs
 	assumed  assumptions
+	weights  weights
 	tapedM   float64                 // tape laid in steps that do other work
 	patches  map[string][]*TestPatch // step id -> its test patches
 	chosen   map[string]selection    // step id -> what it works on
@@ -74,6 +75,7 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 		faults.Add("", "out_of_range", "the amounts of this job reach 10^15; look at its prices, rates and items, or split the job")
 		return nil, faults.Err()
 	}
+	r.weigh()
 	r.follow()
 	r.conditions()
 	if err := r.classify(); err != nil {

@@ -121,6 +121,22 @@ type FilmPlan struct {
 	ProfileFillRatio          float64  `json:"profile_fill_ratio,omitempty" limit:"[0,1]" doc:"share of that depth that paint fills"`
 	FilmRule                  string   `json:"film_rule,omitempty" doc:"mean, min_80_20 or min_90_10"`
 	FilmCovRatio              float64  `json:"film_cov_ratio,omitempty" limit:"[0,0.7]" doc:"standard deviation of the film over its mean"`
+
+	PartSize      string   `json:"part_size,omitempty" doc:"large, medium, small or edges: moves the transfer efficiency of the method"`
+	PassWetFilmUM *float64 `json:"pass_wet_film_um,omitempty" limit:"[1,5000]" doc:"wet film that one pass leaves; the method's where left out"`
+	TemperatureC  *float64 `json:"temperature_c,omitempty" limit:"[-10,60]" doc:"of the paint and the surface at the work; pot life, standing time and recoat window go by it"`
+	VOCLimitGL    *float64 `json:"voc_limit_g_l,omitempty" limit:"[1,1500]" doc:"limit for the VOC of the paint as applied, less water and exempt solvent; the job's where left out"`
+	Gun
+}
+
+// Gun is what stays behind when a batch is used up, and what cleans it.
+type Gun struct {
+	GunLossL   float64  `json:"gun_loss_l,omitempty" limit:"[0,100]" doc:"mixed paint left in gun and cup at the end of each batch"`
+	HoseM      float64  `json:"hose_m,omitempty" limit:"[0,500]" doc:"length of the paint hose, whose contents are left at the end of each batch"`
+	HoseBoreMM *float64 `json:"hose_bore_mm,omitempty" limit:"(0,50]" doc:"inner diameter of the paint hose"`
+	CupL       *float64 `json:"cup_l,omitempty" limit:"[0.05,1000]" doc:"what cup or pot of the gun holds"`
+	Cleaning   string   `json:"cleaning,omitempty" doc:"product id of the solvent that cleans the gun, a thinner; gun-wash where left out"`
+	CleaningL  *float64 `json:"cleaning_l,omitempty" limit:"[0,100]" doc:"of that solvent after each batch; the method's where left out"`
 }
 
 func (f *FilmPlan) film() *FilmPlan { return f }

@@ -29,3 +29,7 @@ func (s *StepEstimate) unusualRate(media *products.Media, rateM2H float64) {
 		s.Warnings = append(s.Warnings, fmt.Sprintf("%.4g m²/h for one nozzle is outside the usual %.4g to %.4g m²/h of %s: measure a test patch", rateM2H, *low, *high, media.ID))
 	}
 }
+
+func (s *StepEstimate) warnf(format string, args ...any) {
+	s.Warnings = append(s.Warnings, fmt.Sprintf(format, args...))
+}

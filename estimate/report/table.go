@@ -218,7 +218,23 @@ func (t *table) mix(m estimate.Mixing) string {
 			t.measured(m.BatchL, "L"), m.Batches, t.measured(m.UseWithinH, "h"))
 		text += " at " + t.measured(m.PotLifeAtC, "°C")
 	}
+	if m.InductionH > 0 {
+		text += fmt.Sprintf("; let each stand %s first", t.measured(m.InductionH, "h"))
+	}
+	if m.WetFilmUM > 0 && m.Passes > 0 {
+		text += fmt.Sprintf("; the wet film gauge should read %s, put on in %s", t.measured(m.WetFilmUM, "µm"), passes(m.Passes))
+	}
+	if m.CleaningL > 0 {
+		text += fmt.Sprintf("; %s of %s to clean up", t.measured(m.CleaningL, "L"), m.CleaningProduct)
+	}
 	return text
+}
+
+func passes(n int) string {
+	if n == 1 {
+		return "one pass"
+	}
+	return fmt.Sprintf("%d passes", n)
 }
 
 func (t *table) parts() {
