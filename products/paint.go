@@ -18,10 +18,10 @@ type Paint struct {
 	Mix                 *Mix     `json:"mix,omitempty" doc:"parts by volume; left out for paint in one pack"`
 	Thinner             string   `json:"thinner,omitempty" doc:"product id of the thinner"`
 	ThinnerPercent      *float64 `json:"thinner_percent,omitempty" limit:"[0,200]" doc:"usual thinner, of the unthinned paint"`
-	PotLifeH            *float64 `json:"pot_life_h,omitempty" limit:"(0,1000]" doc:"time the mixed paint can be used"`
-	PotLifeAtC          *float64 `json:"pot_life_at_c,omitempty" limit:"[-20,60]" doc:"temperature of that pot life"`
-	PotLife2H           *float64 `json:"pot_life_2_h,omitempty" limit:"(0,1000]" doc:"a second pot life of the data sheet"`
-	PotLife2AtC         *float64 `json:"pot_life_2_at_c,omitempty" limit:"[-20,60]" doc:"temperature of the second pot life"`
+	PotLifeH            *float64 `json:"pot_life_h,omitempty" limit:"[0.05,200]" doc:"time the mixed paint can be used"`
+	PotLifeAtC          *float64 `json:"pot_life_at_c,omitempty" limit:"[-10,60]" doc:"temperature of that pot life"`
+	PotLife2H           *float64 `json:"pot_life_2_h,omitempty" limit:"[0.05,200]" doc:"a second pot life of the data sheet"`
+	PotLife2AtC         *float64 `json:"pot_life_2_at_c,omitempty" limit:"[-10,60]" doc:"temperature of the second pot life"`
 	InductionH          *float64 `json:"induction_h,omitempty" limit:"[0,24]" doc:"time the mixed paint stands before use, at the temperature of the pot life or 21 °C"`
 	Recoat              []Recoat `json:"recoat,omitempty" doc:"when the next coat may go on, by temperature"`
 	DryFilmUM           *float64 `json:"dry_film_um,omitempty" limit:"(0,5000]" doc:"usual dry film of one coat"`
