@@ -32,7 +32,7 @@ func (r *run) clean(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 	}
 	litres := each * float64(made.times)
 	s.Working = append(s.Working, quantity.Working{Quantity: "cleaning_l", Of: paint.ID, Value: litres, Unit: "L", Formula: "n·c",
-		Terms: map[string]float64{"n": float64(made.times), "c": each}, Source: source, Uses: id, Links: []quantity.Link{quantity.From("c", from)}})
+		Terms: map[string]float64{"n": float64(made.times), "c": each}, Source: source, Uses: id, Links: []quantity.Link{quantity.From("c", from), timesFrom("n", b, paint, made)}})
 	r.use(s, solvent, litres)
 	r.cleaningWaste(b, s, paint, solvent, litres)
 	return id, litres

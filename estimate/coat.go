@@ -169,10 +169,12 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 		r.faults.Add(at, "out_of_range", err.Error())
 		return 0
 	}
-	made, ok := r.batch(b, f, plan, paint, result.TotalL/float64(coating.Coats), areaM2, at)
+	coatL := result.TotalL / float64(coating.Coats)
+	made, ok := r.batch(b, f, plan, paint, coatL, areaM2, at)
 	if !ok {
 		return 0
 	}
+	made.thinner = coating.ThinnerPercent / 100
 	if made.lossL > 0 {
 		coating.Batches, coating.BatchLossL = made.times, made.lossL
 		if result, err = coating.Calculate(); err != nil {
@@ -180,7 +182,8 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 			return 0
 		}
 	}
-	r.explain(b, f, plan, s, paint, result, colour)
+	r.explain(b, f, plan, s, paint, result, made, colour)
+	r.explainBatches(b, f, plan, s, paint, made, coatL, areaM2, colour)
 	s.Warnings = append(s.Warnings, result.Warnings...)
 	s.Litres += result.TotalL
 	r.giveOff(s, "paint_l", paint.ID, paint.ID, result.PaintL, paint.VOCGL, paint.WaterVolumePercent, paint.ExemptVolumePercent)
@@ -189,7 +192,7 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 	mix := r.mixing(f, paint, result, coating, made)
 	mix.CleaningProduct, mix.CleaningL = r.clean(b, f, plan, s, paint, made, at)
 	r.holdVOC(f, s, paint, coating.ThinnerPercent, &mix, at)
-	s.unmixable(mix)
+	s.unmixable(mix, coating.Coats)
 	s.Mixing = append(s.Mixing, mix)
 	if result.DryFilmKg == nil {
 		s.Warnings = append(s.Warnings, paint.ID+" has no dry_film_density_kg_l: its film and its waste are not weighed")
@@ -201,8 +204,9 @@ func (r *run) paint(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, pai
 }
 
 // explain adds the workings of a coating to its step.
-func (r *run) explain(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, result film.Result, colour string) {
-	from := r.filmSymbols(b, f, plan, paint, colour)
+func (r *run) explain(b *StepBase, f *FilmPlan, plan applied, s *StepEstimate, paint *products.Paint, result film.Result, made batching, colour string) {
+	from := append(r.filmSymbols(b, f, plan, paint, colour), timesFrom("N", b, paint, made), r.gunLink(b, f, paint)[0],
+		quantity.From("P0", quantity.StepWorking(b.ID, "paint_before_gun_l", paint.ID)))
 	for _, w := range result.Working {
 		w.Of = paint.ID
 		switch w.Quantity {

@@ -7,6 +7,7 @@ import (
 	"filmbuild/estimate/climate"
 	"filmbuild/estimate/film"
 	"filmbuild/products"
+	"filmbuild/surfaces/quantity"
 )
 
 // batching is how the coats of a paint are mixed: in how many batches, and what
@@ -16,7 +17,9 @@ type batching struct {
 	life  climate.PotLifeResult
 	atC   float64
 	lossL float64 // of one batch
-	times int     // batches of all coats, or coats where the paint has no pot life
+
+	thinner float64 // per volume of unthinned paint
+	times   int     // batches of all coats, or coats where the paint has no pot life
 }
 
 // batch finds how much of a paint to mix at a time: what is used within the pot
@@ -31,7 +34,8 @@ func (r *run) batch(b *StepBase, f *FilmPlan, plan applied, paint *products.Pain
 	if made.life, made.atC, ok = r.potLife(b, f, paint, at); !ok {
 		return made, false
 	}
-	hours := areaM2 / r.coatRate(b, plan)
+	rate, _ := r.coatRate(b, plan)
+	hours := areaM2 / rate
 	split, err := climate.Batching{CoatL: coatL, HoursH: hours, UseH: made.life.UseH, LossL: loss, LargerL: climate.LargestBatchL}.Split()
 	if err != nil {
 		r.faults.Addf(at+"/product", "inconsistent", "%s cannot be mixed in batches: %s; look at pot_life_h, gun_loss_l, hose_m and the rate", paint.ID, err)
@@ -89,15 +93,16 @@ func (r *run) ofPaint(product, at string) string {
 }
 
 // coatRate is the area a crew coats in an hour: a test patch's, the step's or the
-// book's.
-func (r *run) coatRate(b *StepBase, plan applied) float64 {
+// book's, and where it comes from.
+func (r *run) coatRate(b *StepBase, plan applied) (float64, quantity.Link) {
 	if t := r.tested(b.ID); t.hours > 0 {
-		return t.timedM2 / t.hours
+		return t.timedM2 / t.hours, quantity.From("rate", patched(b.ID, "rate_m2_h"))
 	}
 	if b.RateM2H != nil {
-		return *b.RateM2H
+		return *b.RateM2H, quantity.From("rate", quantity.Setting(b.ID, "rate_m2_h"))
 	}
-	return plan.method.RateM2H.Likely * float64(b.Crew)
+	crew := float64(b.Crew)
+	return plan.method.RateM2H.Likely * crew, quantity.Scaled("rate", valueOf("method", plan.method.ID, "rate_m2_h"), crew)
 }
 
 // gunLoss is what one batch leaves in gun, hose and cup.
@@ -151,13 +156,14 @@ func (r *run) mixing(f *FilmPlan, paint *products.Paint, result film.Result, coa
 }
 
 // leastBatchL is the least that a crew can measure out by volume: the parts of a
-// smaller batch are below the marks of a graduated cup (common practice).
-const leastBatchL = 0.02
+// smaller batch are below the marks of a graduated cup (common practice). A coat
+// that is smaller as a whole is no matter.
+const leastBatchL = 0.05
 
 // unmixable warns of batches that nobody can mix, and of a coat that has to be
 // mixed very often.
-func (s *StepEstimate) unmixable(m Mixing) {
-	if m.Batches > 0 && m.EvenBatchL < leastBatchL {
+func (s *StepEstimate) unmixable(m Mixing, coats int) {
+	if m.Batches > coats && m.EvenBatchL < leastBatchL {
 		s.warnf("a batch of %s is %.3g L: parts so small have to be weighed, or mixed a little larger and the rest thrown away", m.Product, m.EvenBatchL)
 	}
 	if m.InductionH > 0 && m.InductionH > m.UseWithinH/2 {

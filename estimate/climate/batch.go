@@ -116,9 +116,9 @@ func (p PotLife) Calculate() (PotLifeResult, error) {
 			return PotLifeResult{}, err
 		}
 		r.FittedH = &fitted
+		life.Value, life.Formula, life.Source = min(r.HalvedH, fitted), "min(P·2^((t1 − t)/10), P·(P2/P)^((t − t1)/(t2 − t1)))", sourceHalved+"; "+sourceFitted
+		life.Terms["P2"], life.Terms["t2"] = *p.PotLife2H, *p.At2C
 		if fitted < r.HalvedH {
-			life = quantity.Working{Quantity: "pot_life_h", Value: fitted, Unit: "h", Formula: "P1·(P2/P1)^((t − t1)/(t2 − t1))",
-				Terms: map[string]float64{"P1": p.PotLifeH, "P2": *p.PotLife2H, "t1": p.AtC, "t2": *p.At2C, "t": *p.TemperatureC}, Source: sourceFitted}
 			r.Warnings = append(r.Warnings, "the two points of the data sheet give a shorter life than the rule of 10 °C; the shorter one is taken")
 		} else {
 			r.Warnings = append(r.Warnings, "the rule of 10 °C gives no longer a life than the two points of the data sheet; it is taken")

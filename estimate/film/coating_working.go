@@ -14,7 +14,7 @@ const (
 // working shows how each figure of a result came about.
 func (c Coating) working(r Result, f fractions) []quantity.Working {
 	coats := float64(c.Coats)
-	w := make([]quantity.Working, 0, 12)
+	w := make([]quantity.Working, 0, 13)
 	w = append(w,
 		quantity.Working{Quantity: "theoretical_spreading_rate_m2_l", Value: r.TheoreticalSpreadingRateM2L, Unit: "m²/L", Formula: "1000·VS/t",
 			Terms: map[string]float64{"VS": f.solids, "t": c.DryFilmUm}, Source: sourceSpread},
@@ -26,10 +26,13 @@ func (c Coating) working(r Result, f fractions) []quantity.Working {
 			Terms: map[string]float64{"t": c.DryFilmUm, "x": f.thinner, "VS": f.solids}, Source: sourceWet},
 		quantity.Working{Quantity: "wet_film_aim_um", Value: r.WetFilmAimUm, Unit: "µm", Formula: "tm·(1+x)/VS",
 			Terms: map[string]float64{"tm": r.MeanDryFilmUm, "x": f.thinner, "VS": f.solids}, Source: sourceWet},
-		c.paintWorking(r, f),
+		c.sprayedWorking(r, f),
 		quantity.Working{Quantity: "thinner_l", Value: r.ThinnerL, Unit: "L", Formula: "P·x",
 			Terms: map[string]float64{"P": r.PaintL, "x": f.thinner}, Source: sourceWet},
 	)
+	if r.LeftInGunL > 0 {
+		w = append(w, c.gunWorking(r, f))
+	}
 	if r.Passes != nil {
 		w = append(w, quantity.Working{Quantity: "passes", Value: float64(*r.Passes), Formula: "⌈wet/pass⌉",
 			Terms: map[string]float64{"wet": r.WetFilmAimUm, "pass": *c.PassWetFilmUm}, Source: identity})
@@ -44,16 +47,22 @@ func (c Coating) working(r Result, f fractions) []quantity.Working {
 	return w
 }
 
-// paintWorking leaves out what batches leave in the gun where that is nothing.
-func (c Coating) paintWorking(r Result, f fractions) quantity.Working {
+// sprayedWorking is the paint of a coating without what batches leave in the gun:
+// paint_l itself where they leave nothing.
+func (c Coating) sprayedWorking(r Result, f fractions) quantity.Working {
 	w := quantity.Working{Quantity: "paint_l", Value: r.PaintL, Unit: "L", Formula: "A·(n·tm + p·q)/(1000·VS·TE·(1−L))",
 		Terms: map[string]float64{"A": c.AreaM2, "n": float64(c.Coats), "tm": r.MeanDryFilmUm, "p": c.ProfileUm, "q": c.ProfileFillRatio,
 			"VS": f.solids, "TE": f.efficiency, "L": f.loss}, Source: sourcePaint}
 	if r.LeftInGunL > 0 {
-		w.Formula += " + N·g/(1+x)"
-		w.Terms["N"], w.Terms["g"], w.Terms["x"] = float64(c.Batches), c.BatchLossL, f.thinner
+		w.Quantity, w.Value = "paint_before_gun_l", r.PaintL-r.LeftInGunL/(1+f.thinner)
 	}
 	return w
+}
+
+// gunWorking adds what batches leave in the gun to the paint.
+func (c Coating) gunWorking(r Result, f fractions) quantity.Working {
+	return quantity.Working{Quantity: "paint_l", Value: r.PaintL, Unit: "L", Formula: "P0 + N·g/(1+x)",
+		Terms: map[string]float64{"P0": r.PaintL - r.LeftInGunL/(1+f.thinner), "N": float64(c.Batches), "g": c.BatchLossL, "x": f.thinner}, Source: identity}
 }
 
 func (c Coating) lostWorking(r Result, f fractions) quantity.Working {
