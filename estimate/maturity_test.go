@@ -12,7 +12,7 @@ import (
 
 const roughJob = `{"name": "invented", "currency": "USD", "labour": {"volunteer_rate": "20"},
 	"components": [{"id": "a", "shape": {"kind": "measured", "area_m2": 30, "edge_m": 0}}],
-	"steps": [{"id": "prime", "operation": "coat", "on": ["a"], "product": "epoxy-primer", "method": "hvlp"}],
+	"steps": [{"id": "prime", "operation": "coat", "on": ["a"], "product": "epoxy-primer", "method": "hvlp", "cleaning_l": 0}],
 	"items": [{"id": "hire", "amount": "100.00"}]OWN}`
 
 func classOf(t *testing.T, job string) Class {
