@@ -82,16 +82,20 @@ func (d *drawing) dimension(u0, u1, v0, v1, v float64, turned bool, l lettering)
 	}
 	const above = 1.2 // from line to letters, mm
 	away := math.Copysign(1, v-v0)
-	free := func(u float64) bool { return d.free(l, at(u, v-above)) }
-	middle, low, high, ok := textPlace(u0, u1, textWidth(l.text), turned, free)
+	free := func(u float64) bool { return d.free(l, at(u, v-above)) && d.clear(l, at(u, v-above)) }
+	place := func() (middle, low, high float64, ok bool) {
+		middle, low, high, ok = textPlace(u0, u1, textWidth(l.text), turned, free)
+		return middle, low, high, ok && d.wayFree(ruled(at(low, v), at(high, v)))
+	}
+	middle, low, high, ok := place()
 	for tries := 0; !ok && tries < 4; tries++ {
 		v += away * nextDimension
-		middle, low, high, ok = textPlace(u0, u1, textWidth(l.text), turned, free)
+		middle, low, high, ok = place()
 	}
 	const gap, past = 1, 2 // of extension lines, mm
 	for _, e := range [2][2]float64{{u0, v0}, {u1, v1}} {
 		if away := math.Copysign(1, v-e[1]); math.Abs(v-e[1]) > gap+past {
-			d.line(thin, at(e[0], e[1]+gap*away), at(e[0], v+past*away))
+			d.rule(at(e[0], e[1]+gap*away), at(e[0], v+past*away))
 		}
 	}
 	inwards := 1.0
@@ -100,8 +104,45 @@ func (d *drawing) dimension(u0, u1, v0, v1, v float64, turned bool, l lettering)
 	}
 	d.arrow(at(u0, v), at(u0+inwards, v))
 	d.arrow(at(u1, v), at(u1-inwards, v))
-	d.line(thin, at(low, v), at(high, v))
+	d.rule(at(low, v), at(high, v))
 	d.write(l, at(middle, v-above))
+}
+
+// rule draws a dimension or extension line, over which no dimension's text is
+// to stand.
+func (d *drawing) rule(a, b point) {
+	d.line(thin, a, b)
+	d.rules = append(d.rules, ruled(a, b))
+}
+
+// ruled is what a dimension line takes with its arrows.
+func ruled(a, b point) bounds {
+	box := nowhere()
+	box.add(a)
+	box.add(b)
+	const half = 0.5 // of an arrow, mm
+	return bounds{box.low.plus(-half, -half), box.high.plus(half, half)}
+}
+
+// wayFree says whether a line would run through no text.
+func (d *drawing) wayFree(line bounds) bool {
+	for _, t := range d.texts {
+		if line.meets(t) {
+			return false
+		}
+	}
+	return true
+}
+
+// clear says whether letters at q would stand on no such line.
+func (d *drawing) clear(l lettering, q point) bool {
+	b := l.box(q)
+	for _, r := range d.rules {
+		if b.meets(r) {
+			return false
+		}
+	}
+	return true
 }
 
 // Least room for two arrows between extension lines, and how far a dimension

@@ -46,6 +46,7 @@ type drawing struct {
 	taken   bounds
 	part    bounds   // what is taken by the part alone
 	texts   []bounds // where there are letters already
+	rules   []bounds // dimension and extension lines
 	lines   []byte
 	fills   []byte
 	words   []byte

@@ -2,6 +2,7 @@ package sketch
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -52,6 +53,44 @@ func TestOverlappingHolesAreDrawnAsOne(t *testing.T) {
 	}
 }
 
+// offLines checks that no line, arrow or outline runs through a dimension.
+func offLines(t require.TestingT, p picture) {
+	for _, e := range p.texts() {
+		if e.Class != "sketch-dimension" {
+			continue
+		}
+		b := e.box()
+		inner := bounds{b.low.plus(0.3, 0.3), b.high.plus(-0.3, -0.3-descent)} // figures stand on the base line
+		if strings.HasPrefix(e.Transform, "rotate") {
+			inner = bounds{b.low.plus(0.3, 0.3), b.high.plus(-0.3-descent, -0.3)}
+		}
+		for _, way := range p.paths() {
+			for _, line := range trace(t, way.D) {
+				for i := 1; i < len(line); i++ {
+					require.False(t, crosses(inner, line[i-1], line[i]), "a %s runs through %q: %s", way.Class, e.Text, p.Desc)
+				}
+			}
+		}
+	}
+}
+
+// crosses says whether a straight line passes through a box (Liang and Barsky's
+// clipping, from memory).
+func crosses(b bounds, p, q point) bool {
+	low, high := 0.0, 1.0
+	for _, c := range [][2]float64{{p.x - q.x, p.x - b.low.x}, {q.x - p.x, b.high.x - p.x}, {p.y - q.y, p.y - b.low.y}, {q.y - p.y, b.high.y - p.y}} {
+		switch {
+		case c[0] == 0 && c[1] < 0:
+			return false
+		case c[0] < 0:
+			low = max(low, c[1]/c[0])
+		case c[0] > 0:
+			high = min(high, c[1]/c[0])
+		}
+	}
+	return low < high
+}
+
 // Texts keep clear of each other on boxes and panels as thin as they may be in
 // any direction.
 func TestThinBoxesAndPanelsAreWellMade(t *testing.T) {
@@ -60,11 +99,11 @@ func TestThinBoxesAndPanelsAreWellMade(t *testing.T) {
 		for _, a := range sizes {
 			for _, b := range sizes {
 				for _, c := range sizes {
-					wellMade(t, sketched(t, &surfaces.Box{LengthM: a, WidthM: b, HeightM: c}, system))
+					offLines(t, wellMade(t, sketched(t, &surfaces.Box{LengthM: a, WidthM: b, HeightM: c}, system)))
 				}
 				for sides := 1; sides <= 2; sides++ {
 					for _, thickness := range []*float64{nil, pointer(0.001), pointer(1.6), pointer(1000.0)} {
-						wellMade(t, sketched(t, &surfaces.Panel{WidthM: &a, HeightM: &b, Sides: sides, ThicknessMM: thickness}, system))
+						offLines(t, wellMade(t, sketched(t, &surfaces.Panel{WidthM: &a, HeightM: &b, Sides: sides, ThicknessMM: thickness}, system)))
 					}
 				}
 				if d := min(a, b) / 3; d >= 0.001 {
