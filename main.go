@@ -32,9 +32,10 @@ const usage = `filmbuild works out what it takes to strip a large static machine
 
   filmbuild [serve] [-addr 127.0.0.1:8080]
         the page and the API
-  filmbuild estimate [-format table|json|csv] [-table steps|order|areas|budget]
+  filmbuild estimate [-format table|json|csv] [-table TABLE]
                      [-bom] [-units si|us] [-example NAME] [FILE|-]
-        work a job out; without a file, the built-in example
+        work a job out; without a file, the built-in example; TABLE is for
+        csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative
   filmbuild check FILE|-
         list every fault of a job
   filmbuild version

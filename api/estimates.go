@@ -14,12 +14,12 @@ import (
 // estimates works a job out. It stores nothing.
 //
 //	@Summary		Work a job out
-//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As CSV one table is given, ?table=steps (default), order, areas or budget; as text the table of the command line, ?units=si or us.
+//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form) or narrative (the costs in plain words); as text the table of the command line, ?units=si or us.
 //	@Tags			estimates
 //	@Accept			json
 //	@Produce		json,text/csv,plain
 //	@Param			job		body		estimate.Job	true	"the job"
-//	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget)
+//	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget, buyers, lines, hours, funding, narrative)
 //	@Param			bom		query		string			false	"true puts the byte order mark in front, for spreadsheets that take UTF-8 for another code"	Enums(false, true)
 //	@Param			units	query		string			false	"units of the text form"	Enums(si, us)
 //	@Success		200		{object}	estimate.Estimate

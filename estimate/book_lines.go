@@ -15,13 +15,12 @@ func (r *run) bookOrder(book *ledger) {
 		line := &r.estimate.Order[i]
 		b.MaterialsOrdered = b.MaterialsOrdered.Add(line.Cost)
 		id := cmp.Or(line.Name, line.Product)
-		purchase := Purchase{Supplier: line.Supplier, OrderBy: line.OrderBy}
 		if line.ToBuy > 0 {
-			book.add(BudgetLine{ID: "order/" + line.key(), Text: id, Category: "materials", Funding: "cash", Supplier: line.Supplier, Amount: line.Cost,
-				taxing: cmp.Or(line.Tax, "added"), invoice: "order/" + purchase.key(), node: line.node("cost")})
+			book.add(BudgetLine{ID: "order/" + line.key(), Text: id, Category: "materials", Funding: "cash", Supplier: line.Supplier, Amount: line.Cost, ordered: line,
+				taxing: cmp.Or(line.Tax, "added"), invoice: "order/" + line.sent, node: line.node("cost")})
 		}
 		if line.FromDonations > 0 {
-			book.add(BudgetLine{ID: "gift/" + line.key(), Text: id + ", given", Category: "materials", Funding: "in_kind", Basis: line.Basis, Amount: line.DonatedValue, node: line.node("donated_value")})
+			book.add(BudgetLine{ID: "gift/" + line.key(), Text: id + ", given", Category: "materials", Funding: "in_kind", Basis: line.Basis, Amount: line.DonatedValue, ordered: line, node: line.node("donated_value")})
 		}
 	}
 }
@@ -59,9 +58,10 @@ func (r *run) bookLabour(book *ledger) {
 	l := &r.job.Labour
 	for i := range r.estimate.Steps {
 		s := &r.estimate.Steps[i]
-		for _, h := range s.HoursByRole {
+		for k := range s.HoursByRole {
+			h := &s.HoursByRole[k]
 			line := BudgetLine{ID: "labour/" + s.ID + "/" + h.Role, Text: fmt.Sprintf("%s, %s: %s of %s", cmp.Or(s.Name, s.ID), h.Role, measure(h.Hours, "h"), workOf(h.Labour)),
-				Category: "labour", Funding: "cash", Amount: h.Cost, taxing: "none", invoice: "contract", node: quantity.StepWorking(s.ID, "labour_cost", h.Role)}
+				Category: "labour", Funding: "cash", hours: h, step: s.ID, invoiced: h.Labour == "contract", Amount: h.Cost, taxing: "none", invoice: "contract", node: quantity.StepWorking(s.ID, "labour_cost", h.Role)}
 			switch h.Labour {
 			case "volunteer":
 				line.Funding, line.Basis = "in_kind", l.basis()
@@ -70,7 +70,7 @@ func (r *run) bookLabour(book *ledger) {
 			}
 			book.add(line)
 			if h.Labour == "paid" && l.FringePercent > 0 {
-				r.bookFringe(book, s, &h)
+				r.bookFringe(book, s, h)
 			}
 		}
 	}

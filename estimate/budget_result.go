@@ -44,6 +44,12 @@ type BudgetLine struct {
 	Amount   money.Amount `json:"amount"`
 	Tax      money.Amount `json:"tax"` // that comes on top, within the line of tax; its share where tax is rounded on more than this line
 
+	hours    *RoleHours // of a line of labour
+	ordered  *OrderLine // of a line of materials
+	step     string
+	held     money.Amount // tax that the amount holds
+	invoiced bool         // contract work
+
 	taxing  string // added, included or none
 	node    quantity.Node
 	invoice string // what tells the invoice it is on

@@ -9,6 +9,7 @@ import (
 
 	"filmbuild/estimate/calendar"
 	"filmbuild/estimate/fault"
+	"filmbuild/estimate/funding"
 	"filmbuild/estimate/money"
 	"filmbuild/products"
 	"filmbuild/surfaces/quantity"
@@ -44,6 +45,8 @@ type checker struct {
 	markedOn  map[int]selection     // marking -> what it is painted on
 	currency  money.Currency
 	days      calendar.Calendar
+
+	awardRules funding.Rules // of the date of the award, where the job asks for a form
 
 	componentAt, regionAt map[string]int // id -> index, the first of that id
 	productAt             map[string]int // id of the job's own -> index, the last of that id, which counts

@@ -17,6 +17,7 @@ func (c *checker) moneyRules() {
 		c.oneOf(c.job.TaxRounding, "", "tax_rounding", TaxRoundings())
 	}
 	c.escalation()
+	c.funding()
 }
 
 // pricing checks currency, date and tax of the prices of a product.

@@ -13,6 +13,7 @@ type delivery struct {
 	uses     []use
 	from, to calendar.Date // first and last use, where dated
 	orderBy  calendar.Date
+	slack    int // days that it keeps beyond its last use
 	dated    bool
 	split    string // what tells it from others of the same product
 }
@@ -48,6 +49,7 @@ func (r *run) deliveries(n *need, terms *Supplier) []delivery {
 		if len(list) > 1 {
 			d.split = d.orderBy.String()
 		}
+		d.slack = int(keeps - (d.to - d.from))
 		if d.to-d.from > keeps {
 			r.warn("%s keeps %g days and is used from %s to %s: it is of one batch and cannot be parted into deliveries; move the steps together, or take it out of same_batch", base.ID, *base.ShelfLifeDays, d.from, d.to)
 		}

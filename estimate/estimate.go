@@ -21,6 +21,7 @@ type Estimate struct {
 	Class            Class          `json:"class"`              // how mature the estimate is
 	Placings         []Placing      `json:"placings,omitempty"` // of markings that say where they were
 	Weights          []Weight       `json:"weights"`            // dry film put on and old film taken off, by component
+	Funding          *FundingView   `json:"funding,omitempty"`  // where the job asks for it
 	Totals           Totals         `json:"totals"`
 	Assumptions      []Assumption   `json:"assumptions"`
 	Cautions         []Caution      `json:"cautions"` // those of all steps, each once

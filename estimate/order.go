@@ -35,7 +35,7 @@ func (r *run) warn(format string, args ...any) {
 // orderLine covers the need of one delivery.
 func (r *run) orderLine(p products.Product, d delivery, offers []offer) {
 	base := p.Base()
-	line := OrderLine{Product: base.ID, Name: base.Name, Unit: base.Unit(), Steps: d.steps(), split: d.split, Packs: []OrderPack{}, Cost: r.currency.Zero()}
+	line := OrderLine{Product: base.ID, Name: base.Name, Unit: base.Unit(), Steps: d.steps(), split: d.split, slack: d.slack, Packs: []OrderPack{}, Cost: r.currency.Zero()}
 	line.Supplier, _ = r.supplierOf(base)
 	if d.dated {
 		line.OrderBy, line.UseFrom, line.UseTo = d.orderBy.String(), d.from.String(), d.to.String()
@@ -49,6 +49,9 @@ func (r *run) orderLine(p products.Product, d delivery, offers []offer) {
 	}
 	line.Priced = line.ToBuy == 0 || hasPrice(offers)
 	line.Hazardous, line.SameBatch = line.ToBuy > 0 && dangerous(base), r.alike(base.ID)
+	if paint, ok := p.(*products.Paint); ok {
+		line.kit = paint.Mix != nil && !paint.SoldApart()
+	}
 	if len(offers) > 0 {
 		line.Tax = offers[0].tax
 	}

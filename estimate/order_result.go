@@ -35,6 +35,9 @@ type OrderLine struct {
 
 	split  string  // date that tells it from other deliveries of the product
 	offers []offer // what it is bought from
+	kit    bool    // its packs hold all parts of a mix
+	sent   string  // the list of its supplier that it is on
+	slack  int     // days that it keeps beyond its last use
 }
 
 // OrderPack is a number of packs of one size.

@@ -3,33 +3,66 @@ package estimate
 import (
 	"cmp"
 	"slices"
+	"strings"
+
+	"filmbuild/estimate/calendar"
 )
 
 // buyers parts the order into the lists that are sent out: one to each supplier
-// and date, with what the supplier takes beside the goods.
+// and date, with what the supplier takes beside the goods. Orders that fall due
+// soon after one another go out together, at the earlier date, as far as the
+// goods keep.
 func (r *run) buyers() {
-	list := []Purchase{}
+	r.estimate.OrderBySupplier = []Purchase{}
+	due := make([]*OrderLine, 0, len(r.estimate.Order))
 	for i := range r.estimate.Order {
-		line := &r.estimate.Order[i]
-		if len(line.Packs) == 0 {
-			continue
+		if len(r.estimate.Order[i].Packs) > 0 {
+			due = append(due, &r.estimate.Order[i])
 		}
-		k := slices.IndexFunc(list, func(p Purchase) bool { return p.Supplier == line.Supplier && p.OrderBy == line.OrderBy })
-		if k < 0 {
-			k = len(list)
-			zero := r.currency.Zero()
-			list = append(list, Purchase{Supplier: line.Supplier, OrderBy: line.OrderBy, Goods: zero, Freight: zero, HazardousFreight: zero, SmallOrderCharge: zero})
+	}
+	slices.SortStableFunc(due, func(a, b *OrderLine) int { return cmp.Compare(a.OrderBy, b.OrderBy) })
+	for _, line := range due {
+		r.send(line)
+	}
+	for k := range r.estimate.OrderBySupplier {
+		r.carriage(&r.estimate.OrderBySupplier[k])
+	}
+}
+
+// send puts a line on the latest list of its supplier, or begins a new one.
+func (r *run) send(line *OrderLine) {
+	list := r.estimate.OrderBySupplier
+	within := combineDays
+	if terms := r.terms(line.Supplier); terms != nil {
+		within = terms.CombineDays
+	}
+	for k := len(list) - 1; k >= 0; k-- {
+		if list[k].Supplier == line.Supplier && line.early(list[k].OrderBy, within) {
+			list[k].add(r, line)
+			return
 		}
-		list[k].add(r, line)
 	}
-	for k := range list {
-		r.carriage(&list[k])
+	zero := r.currency.Zero()
+	p := Purchase{Supplier: line.Supplier, OrderBy: line.OrderBy, Goods: zero, Freight: zero, HazardousFreight: zero, SmallOrderCharge: zero}
+	p.add(r, line)
+	r.estimate.OrderBySupplier = append(list, p)
+	if line.OrderBy != "" {
+		r.assumed.add("", "orders that fall due within so many days of each other go out as one, as far as the goods keep", float64(within), "", "assumption: give combine_days to the supplier")
 	}
-	slices.SortStableFunc(list, func(a, b Purchase) int { return cmp.Compare(a.OrderBy, b.OrderBy) })
-	r.estimate.OrderBySupplier = list
+}
+
+// early reports whether a line may be ordered on a date at or before its own.
+func (line *OrderLine) early(on string, within int) bool {
+	if on == line.OrderBy {
+		return true
+	}
+	from, dated := calendar.Parse(on)
+	due, also := calendar.Parse(line.OrderBy)
+	return dated && also && int(due-from) <= min(within, line.slack)
 }
 
 func (p *Purchase) add(r *run, line *OrderLine) {
+	line.sent = p.key()
 	for _, pack := range line.Packs {
 		cost := r.currency.Cost(float64(pack.Count), pack.Price.Decimal())
 		p.Lines = append(p.Lines, PurchaseLine{Product: line.Product, Name: line.Name, Part: pack.Part, Count: pack.Count, Pack: pack.Pack,
@@ -65,11 +98,7 @@ func (r *run) terms(supplier string) *Supplier {
 	return nil
 }
 
-// beside is what a purchase costs beside the goods.
+// key tells a list from the others.
 func (p *Purchase) key() string {
-	switch {
-	case p.OrderBy == "":
-		return cmp.Or(p.Supplier, "no supplier named")
-	}
-	return cmp.Or(p.Supplier, "no supplier named") + " " + p.OrderBy
+	return strings.TrimSpace(cmp.Or(p.Supplier, "no supplier named") + " " + p.OrderBy)
 }

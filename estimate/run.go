@@ -71,6 +71,7 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 	r.totals()
 	r.priceItems()
 	r.budget()
+	r.fund()
 	if !r.estimate.Budget.Total.IsValid() || !r.estimate.Totals.StepsCost.IsValid() {
 		faults.Add("", "out_of_range", "the amounts of this job reach 10^15; look at its prices, rates and items, or split the job")
 		return nil, faults.Err()

@@ -15,7 +15,15 @@ type Supplier struct {
 	MinimumOrder     decimal.Decimal `json:"minimum_order,omitempty" doc:"least worth of goods in one order"`
 	SmallOrderCharge decimal.Decimal `json:"small_order_charge,omitempty" doc:"added to one order below the minimum"`
 	LeadTimeDays     int             `json:"lead_time_days,omitempty" limit:"[0,1000]" doc:"working days from order to delivery; a product's own comes first"`
+	CombineDays      int             `json:"combine_days,omitempty" limit:"[0,1000]" doc:"orders that fall due within so many days of each other go out as one, as far as the goods keep"`
 }
+
+// Defaults combines the orders of a fortnight.
+func (s *Supplier) Defaults() { s.CombineDays = combineDays }
+
+// combineDays is how far apart orders may fall due and still go out as one, for a
+// supplier that says nothing (assumption).
+const combineDays = 14
 
 // Stock is a quantity of a product that need not be bought: it is on hand, or
 // somebody gives it.

@@ -43,6 +43,7 @@ func (r *run) tax(book *ledger) {
 	for i := range book.lines {
 		if book.lines[i].taxing == "included" {
 			held := r.currency.CostFromPack(rate, 100+rate, book.lines[i].Amount.Decimal())
+			book.lines[i].held = held
 			b.TaxIncluded = b.TaxIncluded.Add(held)
 		}
 	}

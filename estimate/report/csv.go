@@ -12,7 +12,9 @@ import (
 )
 
 // Tables are the names of the tables that CSV prints.
-func Tables() []string { return []string{"steps", "order", "areas", "budget"} }
+func Tables() []string {
+	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "funding", "narrative"}
+}
 
 // CSV returns one table of the estimate as RFC 4180 text in UTF-8: a head with the
 // units in the names, SI, a point for the decimals, CRLF at the ends of lines,
@@ -21,6 +23,7 @@ func Tables() []string { return []string{"steps", "order", "areas", "budget"} }
 // apostrophe; numbers never are.
 func CSV(e *estimate.Estimate, table string) ([]byte, error) {
 	var rows [][]string
+	var err error
 	switch table {
 	case "steps":
 		rows = stepRows(e)
@@ -30,8 +33,21 @@ func CSV(e *estimate.Estimate, table string) ([]byte, error) {
 		rows = areaRows(e)
 	case "budget":
 		rows = budgetRows(e)
+	case "buyers":
+		rows = buyerRows(e)
+	case "lines":
+		rows = lineRows(e)
+	case "hours":
+		rows = hourRows(e)
+	case "funding":
+		rows, err = fundingRows(e)
+	case "narrative":
+		rows, err = narrativeRows(e)
 	default:
 		return nil, fmt.Errorf("there is no table %q; there is %s", table, strings.Join(Tables(), ", "))
+	}
+	if err != nil {
+		return nil, err
 	}
 	var out bytes.Buffer
 	w := csv.NewWriter(&out)
@@ -61,19 +77,21 @@ func stepRows(e *estimate.Estimate) [][]string {
 }
 
 func orderRows(e *estimate.Estimate) [][]string {
-	rows := [][]string{{"product", "name", "supplier", "needed", "unit", "pack", "count", "price_" + e.Currency, "line_cost_" + e.Currency, "left_over"}}
+	rows := [][]string{{"product", "name", "supplier", "needed", "unit", "pack", "count", "price_" + e.Currency, "line_cost_" + e.Currency, "left_over",
+		"part", "order_by", "from_stock", "from_donations", "to_buy"}}
 	for _, line := range e.Order {
 		lead := []string{text(line.Product), text(line.Name), text(line.Supplier), number(line.Needed), line.Unit}
-		tail := []string{line.Cost.String(), number(line.LeftOver)}
+		tail, more := []string{line.Cost.String(), number(line.LeftOver)}, []string{line.OrderBy, number(line.FromStock), number(line.FromDonations), number(line.ToBuy)}
 		if len(line.Packs) == 0 {
-			rows = append(rows, append(append(lead, "", "", ""), tail...))
+			rows = append(rows, append(append(append(append(lead, "", "", ""), tail...), ""), more...))
 		}
 		for k, p := range line.Packs {
 			if k > 0 { // the line's own figures stand once, so that columns can be summed
 				lead, tail = []string{text(line.Product), text(line.Name), text(line.Supplier), "", line.Unit}, []string{"", ""}
+				more = []string{line.OrderBy, "", "", ""}
 			}
 			row := append(append([]string(nil), lead...), number(p.Pack), strconv.Itoa(p.Count), p.Price.String())
-			rows = append(rows, append(row, tail...))
+			rows = append(rows, append(append(append(row, tail...), p.Part), more...))
 		}
 	}
 	return rows

@@ -21,6 +21,7 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.head()
 	t.warnings()
 	t.order()
+	t.purchases()
 	t.mixing()
 	t.wear()
 	t.checks()
@@ -29,7 +30,9 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.steps()
 	t.placings()
 	t.money()
+	t.hours()
 	t.budget()
+	t.funding()
 	t.working()
 	t.assumptions()
 	t.foot()
@@ -164,10 +167,13 @@ func (t *table) order() {
 	for _, line := range t.e.Order {
 		packs := make([]string, 0, len(line.Packs))
 		for _, p := range line.Packs {
-			packs = append(packs, fmt.Sprintf("%d × %s", p.Count, t.measured(p.Pack, line.Unit)))
+			packs = append(packs, fmt.Sprintf("%d × %s", p.Count, t.measured(p.Pack, line.Unit)+partOf(p)))
 		}
 		if len(packs) == 0 {
 			packs = append(packs, "no packs known")
+		}
+		if line.ToBuy == 0 {
+			packs[0] = "none"
 		}
 		for k, pack := range packs {
 			if k == 0 {
@@ -178,6 +184,15 @@ func (t *table) order() {
 		}
 	}
 	g.write(&t.out)
+	t.stock()
+}
+
+// partOf names the part of a mix that a pack holds.
+func partOf(p estimate.OrderPack) string {
+	if p.Part == "" {
+		return ""
+	}
+	return " " + p.Part
 }
 
 func (t *table) mixing() {

@@ -30,6 +30,7 @@ func mayImport() map[string][]string {
 		"estimate/masking":   {"surfaces/quantity"},
 		"estimate/voc":       {"surfaces/quantity"},
 		"estimate/calendar":  {},
+		"estimate/funding":   {"estimate/money"},
 		"estimate/caution":   {},
 		"estimate/chain":     {},
 		"estimate/stamp":     {},
