@@ -83,13 +83,18 @@ func (c *Catalogue) Values(id string) []Value {
 	return append([]Value(nil), c.values[id]...)
 }
 
-// Limits returns the published bounds for work with an abrasive.
+// Limits returns the published bounds for work with an abrasive of the
+// catalogue. A job's own product has none.
 func (c *Catalogue) Limits(id string) []Limit {
-	if _, over := c.own[id]; over {
+	if _, over := c.own[id]; over || id == "" {
 		return nil
 	}
 	return append([]Limit(nil), c.limits[id]...)
 }
+
+// LimitsOfAll returns the published bounds for work with any abrasive, a job's
+// own too.
+func (c *Catalogue) LimitsOfAll() []Limit { return append([]Limit(nil), c.limits[""]...) }
 
 // Methods returns the ways to apply paint, slowest first as listed.
 func (c *Catalogue) Methods() []Method { return append([]Method(nil), c.methods...) }

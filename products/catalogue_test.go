@@ -136,7 +136,8 @@ func TestProvenanceIsHonest(t *testing.T) {
 		assert.Equal(t, p.Source == "assumption", p.Mark == "assumption", p.Text())
 		assert.Equal(t, p.Source == "memory", p.Mark == "M", p.Text())
 		assert.NotEqual(t, "invented", p.Source, p.Text())
-		if p.Mark != "assumption" {
+		assert.Equal(t, p.Source == "common-practice", p.Mark == "practice", p.Text())
+		if p.Mark != "assumption" && p.Mark != "practice" {
 			assert.NotEmpty(t, p.Ref, p.Text())
 		}
 	}
@@ -155,6 +156,9 @@ func provenances(c *Catalogue) []Provenance {
 		for _, l := range c.Limits(p.Base().ID) {
 			all = append(all, l.Provenance)
 		}
+	}
+	for _, l := range c.LimitsOfAll() {
+		all = append(all, l.Provenance)
 	}
 	for _, m := range c.Methods() {
 		all = append(all, m.TransferEfficiencyPercent.Provenance, m.RateM2H.Provenance, m.PassWetFilmUM.Provenance, m.CleaningL.Provenance)

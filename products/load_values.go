@@ -17,13 +17,21 @@ func formOf(quantity string) quantityForm {
 		return quantityForm{"%", "(0,100]"}
 	case "size_um":
 		return quantityForm{"µm", "(0,10000]"}
+	case "strip_at_film_um":
+		return quantityForm{"µm", "(0,20000]"}
+	case "strip_at_bore_mm":
+		return quantityForm{"mm", "[0.5,50]"}
+	case "standoff_mm":
+		return quantityForm{"mm", "(0,2000]"}
+	case "grit":
+		return quantityForm{"", "[8,10000]"}
 	case "mohs":
 		return quantityForm{"", "(0,10]"}
 	case "strip_rate_m2_h", "rate_m2_h":
 		return quantityForm{"m²/h", "(0,2000]"}
 	case "rate_m_h":
 		return quantityForm{"m/h", "(0,1000]"}
-	case "pressure_kpa":
+	case "pressure_kpa", "breakdown_at_kpa", "strip_at_kpa":
 		return quantityForm{"kPa", "(0,1400]"}
 	case "pass_wet_film_um":
 		return quantityForm{"µm", "(0,5000]"}
@@ -35,7 +43,7 @@ func formOf(quantity string) quantityForm {
 		return quantityForm{"°C", "[-45,80]"}
 	case "relative_humidity_percent":
 		return quantityForm{"%", "[0,100]"}
-	case "dwell_s":
+	case "dwell_s", "total_dwell_s":
 		return quantityForm{"s", "(0,3600]"}
 	}
 	return quantityForm{}
@@ -95,7 +103,8 @@ func (l *loader) value(r row, allowed ...string) (Value, bool) {
 func (l *loader) mediaValues() {
 	seen := map[string]row{}
 	for _, r := range l.rows("media_values.csv") {
-		v, ok := l.value(r, "bulk_density_kg_m3", "breakdown_percent", "size_um", "mohs", "strip_rate_m2_h")
+		v, ok := l.value(r, "bulk_density_kg_m3", "breakdown_percent", "size_um", "mohs", "strip_rate_m2_h",
+			"breakdown_at_kpa", "strip_at_bore_mm", "strip_at_kpa", "strip_at_film_um")
 		m := l.media(r)
 		if !ok || m == nil || !once(seen, strings.Join([]string{m.ID, v.Quantity, v.Substrate}, " "), r, "quantity", "value") {
 			continue
@@ -126,6 +135,14 @@ func (m *Media) take(v Value) bool {
 		m.SizeLowUM, m.SizeHighUM = &v.Low, &v.High
 	case "mohs":
 		m.Mohs = &v.Likely
+	case "breakdown_at_kpa":
+		m.BreakdownAtKPa = &v.Likely
+	case "strip_at_bore_mm":
+		m.StripAtBoreMM = &v.Likely
+	case "strip_at_kpa":
+		m.StripAtKPa = &v.Likely
+	case "strip_at_film_um":
+		m.StripAtFilmUM = &v.Likely
 	case "strip_rate_m2_h":
 		m.StripRateLowM2H, m.StripRateM2H, m.StripRateHighM2H = &v.Low, &v.Likely, &v.High
 	}
@@ -142,26 +159,14 @@ func (l *loader) media(r row) *Media {
 	return m
 }
 
-func (l *loader) mediaLimits() {
-	seen := map[string]row{}
-	for _, r := range l.rows("media_limits.csv") {
-		limit := Limit{Quantity: quantity(r, "pressure_kpa", "skin_mm", "dwell_s"), Substrate: r.text("substrate"), Unit: r.text("unit"), Provenance: l.provenance(r)}
-		limit.Low, limit.High = bounded(r, "low", limit.Quantity), bounded(r, "high", limit.Quantity)
-		if r.text("low") == "" && r.text("high") == "" {
-			r.fault("low", "is empty, and high too; give at least one")
-		}
-		ordered(func(pointer, _, detail string) { r.fault(pointer[1:], "%s", detail) }, []rung{{"low", limit.Low}, {"high", limit.High}})
-		if m := l.media(r); m != nil && once(seen, strings.Join([]string{m.ID, limit.Quantity, limit.Substrate}, " "), r, "quantity", "limit") {
-			l.c.limits[m.ID] = append(l.c.limits[m.ID], limit)
-		}
-	}
-}
-
 func (l *loader) operations() {
 	seen := map[string]row{}
 	for _, r := range l.rows("operations.csv") {
 		v, ok := l.value(r, "rate_m2_h", "rate_m_h")
-		o := Operation{ID: id(r, "id"), Name: r.required("name"), Rate: v}
+		o := Operation{ID: id(r, "id"), Name: r.required("name"), Rate: v, Basis: r.required("basis")}
+		if o.Basis != "" && o.Basis != NozzleOn && o.Basis != Burdened {
+			r.fault("basis", "is %q; it must be one of %s, %s", clip(o.Basis), NozzleOn, Burdened)
+		}
 		if once(seen, o.ID, r, "id", "operation") && ok {
 			l.c.operations = append(l.c.operations, o)
 		}

@@ -38,9 +38,19 @@ type PartSize struct {
 	Note string `json:"note,omitempty"`
 }
 
+// What the rate of an operation is over.
+const (
+	NozzleOn = "nozzle_on"
+	Burdened = "burdened"
+)
+
 // Operation is other work done by hand, with the rate of one person.
 type Operation struct {
 	ID   string `json:"id"`
 	Name string `json:"name"`
 	Rate Value  `json:"rate"` // m²/h, or m/h of tape for mask
+
+	// Basis says what the rate is over: nozzle_on, the tool at work, or burdened,
+	// the whole shift with set-up, clean-up and waste, for a film of 25.4 µm.
+	Basis string `json:"basis"`
 }

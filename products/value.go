@@ -13,13 +13,15 @@ type Value struct {
 	Provenance
 }
 
-// Limit is a published bound for work with an abrasive. Bounds turned into SI
+// Limit is a published bound for work with an abrasive; of quantity forbidden it
+// has no bounds, and the work itself is what is warned of or refused. Bounds turned into SI
 // are rounded outwards, so that the value the source prints lies inside.
 type Limit struct {
 	Quantity  string   `json:"quantity"`            // wire name, such as pressure_kpa
 	Substrate string   `json:"substrate,omitempty"` // what it holds on; empty for all
 	Low       *float64 `json:"low,omitempty"`       // nil: no lower bound
 	High      *float64 `json:"high,omitempty"`      // nil: no upper bound
+	Action    string   `json:"action"`              // warn, or refuse unless somebody in charge approves it
 	Unit      string   `json:"unit,omitempty"`
 	Provenance
 }
