@@ -63,7 +63,8 @@ type StepEstimate struct {
 	Litres       float64            `json:"litres"`    // what leaves the tins for the surface; solvent for cleaning guns is under mixing and materials
 	Kilograms    float64            `json:"kilograms"` // abrasive bought
 	MaskingTapeM float64            `json:"masking_tape_m"`
-	Hours        float64            `json:"hours"` // person-hours
+	Hours        float64            `json:"hours"`             // person-hours
+	Removal      *Removal           `json:"removal,omitempty"` // of steps that take old paint off
 	HoursByRole  []RoleHours        `json:"hours_by_role"`
 	Sessions     int                `json:"sessions,omitempty"` // where the job gives the length of one
 	WasteKg      float64            `json:"waste_kg"`

@@ -5,17 +5,6 @@ import (
 	"filmbuild/surfaces/quantity"
 )
 
-// work spreads a stripper and takes the old paint off.
-func (p *Strip) work(r *run, s *StepEstimate, at string) {
-	sel, liquid, ok := r.spread(&p.StepBase, &p.Masked, &p.Liquid, s, "stripper", true, at)
-	if !ok {
-		return
-	}
-	removed, _ := r.remove(&p.StepBase, s, sel)
-	density := r.liquidDensity(&p.StepBase, liquid)
-	s.waste(s.Litres*density+removed, "V·d + removed", map[string]float64{"V": s.Litres, "d": density, "removed": removed}, append(s.removed(), s.spread(), liquidWeighs(liquid))...)
-}
-
 // work cleans; what was spread runs off and has to be caught.
 func (p *Wash) work(r *run, s *StepEstimate, at string) {
 	_, liquid, ok := r.spread(&p.StepBase, &p.Masked, &p.Liquid, s, "cleaner", false, at)
@@ -42,10 +31,19 @@ func (p *Pretreat) work(r *run, s *StepEstimate, at string) {
 	s.waste(s.Litres*density, "V·d", map[string]float64{"V": s.Litres, "d": density}, s.spread(), liquidWeighs(liquid))
 }
 
-// spread works out a liquid that is put on by area.
+// spread works out a liquid that is put on by area, and its hours.
+func (r *run) spread(b *StepBase, m *Masked, l *Liquid, s *StepEstimate, use string, masked bool, at string) (selection, *products.Liquid, bool) {
+	sel, liquid, ok := r.laid(b, m, l, s, use, masked, at)
+	if ok {
+		r.areaHours(b, s, b.Operation, sel.areaM2, l.Coats)
+	}
+	return sel, liquid, ok
+}
+
+// laid works out the litres of a liquid that is put on by area.
 //
 //	litres = area · times · coverage
-func (r *run) spread(b *StepBase, m *Masked, l *Liquid, s *StepEstimate, use string, masked bool, at string) (selection, *products.Liquid, bool) {
+func (r *run) laid(b *StepBase, m *Masked, l *Liquid, s *StepEstimate, use string, masked bool, at string) (selection, *products.Liquid, bool) {
 	liquid, found := product[*products.Liquid](r.checker, l.Product, at, "product", use)
 	sel, ok := r.surface(b, s, at)
 	if !found || !ok {
@@ -70,7 +68,6 @@ func (r *run) spread(b *StepBase, m *Masked, l *Liquid, s *StepEstimate, use str
 		Links: []quantity.Link{quantity.From("A", quantity.StepWorking(b.ID, "area_m2", "")), quantity.From("n", quantity.Setting(b.ID, "coats")), quantity.From("coverage", from)}})
 	r.use(s, liquid, s.Litres)
 	r.mask(m, b, s, sel, masked, at)
-	r.areaHours(b, s, b.Operation, sel.areaM2, l.Coats)
 	return sel, liquid, !r.faults.HasBelow(at)
 }
 

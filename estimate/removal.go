@@ -51,8 +51,23 @@ func (r *run) remove(b *StepBase, s *StepEstimate, sel selection) (kilograms, fi
 	s.Working = append(s.Working, quantity.Working{Quantity: "removed_film_kg", Value: kilograms, Unit: "kg",
 		Formula: "area·film·density/1000", Source: "identity",
 		Terms: map[string]float64{"area": sel.areaM2, "film": filmUM, "density": kilograms / volume},
-		Links: []quantity.Link{quantity.From("area", quantity.StepWorking(b.ID, "area_m2", ""))}})
+		Links: append(r.filmLinks(sel, "film", filmUM), quantity.From("area", quantity.StepWorking(b.ID, "area_m2", "")))})
 	return kilograms, filmUM
+}
+
+// filmLinks links a term to the old paint that a component was given, where a
+// selection lies on one component only.
+func (r *run) filmLinks(sel selection, term string, filmUM float64) []quantity.Link {
+	comp := r.surfaces[sel.patches[0].surface].component
+	for _, p := range sel.patches {
+		if r.surfaces[p.surface].component != comp {
+			return nil
+		}
+	}
+	if comp.ExistingFilmUM == 0 {
+		return nil
+	}
+	return []quantity.Link{quantity.Scaled(term, quantity.Node{Kind: "component", ID: comp.ID, Quantity: "existing_film_um"}, filmUM/comp.ExistingFilmUM)}
 }
 
 // waste notes the mass of what has to be disposed of.

@@ -77,6 +77,8 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 		return nil, faults.Err()
 	}
 	r.weigh()
+	r.contamination()
+	r.compare()
 	r.follow()
 	r.conditions()
 	if err := r.classify(); err != nil {

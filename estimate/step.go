@@ -47,20 +47,39 @@ type Blast struct {
 	Feed          string   `json:"feed,omitempty" doc:"pressure or suction"`
 	DischargeCoef *float64 `json:"discharge_coefficient,omitempty" limit:"(0,1]" doc:"replaces that of the feed"`
 	AmbientKPa    float64  `json:"ambient_pressure_kpa,omitempty" limit:"[50,110]" doc:"pressure of the air around"`
+	AltitudeM     *float64 `json:"altitude_m,omitempty" limit:"[-500,5500]" doc:"height above the sea, in place of ambient_pressure_kpa"`
 	MediaFlowKgH  *float64 `json:"media_flow_kg_h,omitempty" limit:"(0,20000]" doc:"abrasive thrown by one nozzle"`
 	StripRateM2H  *float64 `json:"strip_rate_m2_h,omitempty" limit:"(0,1000]" doc:"area one nozzle strips in an hour at work"`
 
 	BreakdownPercent *float64 `json:"breakdown_percent,omitempty" limit:"(0,100]" doc:"share of the abrasive lost in one pass"`
+	CarryOutPercent  *float64 `json:"carry_out_percent,omitempty" limit:"[0,99]" doc:"share lost in one pass besides: spilt, or drawn off with the dust"`
 	Recovered        bool     `json:"recovered,omitempty" doc:"abrasive is collected, cleaned and thrown again"`
 	WorkingChargeKg  float64  `json:"working_charge_kg,omitempty" limit:"[0,100000]" doc:"abrasive that fills the machine"`
+	ChargeDiscarded  bool     `json:"charge_discarded,omitempty" doc:"the working charge is waste when the step is done"`
+	BatchPasses      *int     `json:"batch_passes,omitempty" limit:"[1,1000]" doc:"times a batch is thrown before all of it is waste, in place of a working charge that is topped up"`
+	BatchKg          *float64 `json:"batch_kg,omitempty" limit:"[0.1,100000]" doc:"size of such a batch, to buy whole batches"`
 	CollectedKg      *float64 `json:"collected_debris_kg,omitempty" limit:"(0,1000000]" doc:"debris swept up, to find the recovery"`
+
+	HoseLengthM           *float64 `json:"hose_length_m,omitempty" limit:"[0,200]" doc:"air hose to each nozzle, for the pressure it takes"`
+	HoseBoreMM            *float64 `json:"hose_bore_mm,omitempty" limit:"[19,80]" doc:"its inner diameter; the least that suits the nozzle unless given"`
+	OtherAirM3Min         float64  `json:"other_air_m3_min,omitempty" limit:"[0,500]" doc:"free air that helmets and tools take from the same compressor"`
+	CompressorSupplyM3Min *float64 `json:"compressor_supply_m3_min,omitempty" limit:"(0,5000]" doc:"free air of the compressor at hand, to see what it feeds"`
+	WindMS                *float64 `json:"wind_m_s,omitempty" limit:"[0,50]" doc:"wind at the work, for the dust of open blasting"`
+	DustControlPercent    float64  `json:"dust_control_percent,omitempty" limit:"[0,100]" doc:"share of the dust that a device holds back"`
+
+	DwellS      *float64 `json:"dwell_s,omitempty" limit:"(0,3600]" doc:"time on one spot at a stretch"`
+	TotalDwellS *float64 `json:"total_dwell_s,omitempty" limit:"(0,3600]" doc:"time on one spot in all"`
+	StandoffMM  *float64 `json:"standoff_mm,omitempty" limit:"(0,2000]" doc:"distance of the nozzle from the surface"`
+	ApprovedBy  string   `json:"approved_by,omitempty" doc:"who in charge of the part approved work outside published limits; without it that work is refused"`
 }
 
 // Sand abrades by hand or machine with discs or sheets.
 type Sand struct {
 	StepBase
 	Masked
-	Product    string   `json:"product" doc:"product id of the disc"`
+	Product    string   `json:"product,omitempty" doc:"product id of the disc or sheet; a scraper has none"`
+	Tool       string   `json:"tool,omitempty" doc:"machine (default), hand or scraper"`
+	ApprovedBy string   `json:"approved_by,omitempty" doc:"who in charge of the part approved work outside published limits"`
 	Scuff      bool     `json:"scuff,omitempty" doc:"only roughen the film for the next coat; nothing comes off"`
 	DiscAreaM2 *float64 `json:"disc_area_m2,omitempty" limit:"[0.0001,1000]" doc:"area one disc prepares; replaces the product's"`
 }
@@ -72,11 +91,18 @@ type Liquid struct {
 	CoverageLM2 *float64 `json:"coverage_l_m2,omitempty" limit:"(0,50]" doc:"liquid for one square metre once; replaces the product's"`
 }
 
-// Strip removes paint with a chemical stripper.
+// Strip removes paint with a chemical stripper, or with water under pressure.
 type Strip struct {
 	StepBase
 	Masked
 	Liquid
+	Means      string   `json:"means,omitempty" doc:"chemical (default) or water"`
+	WetFilmMM  *float64 `json:"wet_film_mm,omitempty" limit:"(0,10]" doc:"thickness in which the stripper is laid on, in place of coverage_l_m2"`
+	DwellMin   *float64 `json:"dwell_min,omitempty" limit:"(0,10000]" doc:"time each coat of stripper is left to work"`
+	AirC       *float64 `json:"air_c,omitempty" limit:"[-40,60]" doc:"temperature of the air and the part while it works"`
+	WaterLH    *float64 `json:"water_l_h,omitempty" limit:"(0,60000]" doc:"water of one lance in an hour, for means water"`
+	WaterKPa   *float64 `json:"water_pressure_kpa,omitempty" limit:"(0,400000]" doc:"its pressure, for means water"`
+	ApprovedBy string   `json:"approved_by,omitempty" doc:"who in charge of the part approved work outside published limits"`
 }
 
 // Wash cleans with water and a cleaner, or wipes with a solvent.
@@ -173,9 +199,9 @@ func newStep(operation string) (any, bool) {
 	case "blast":
 		return &Blast{StepBase: base, Nozzles: 1, Feed: "pressure", AmbientKPa: 101.325}, true
 	case "sand":
-		return &Sand{StepBase: base}, true
+		return &Sand{StepBase: base, Tool: "machine"}, true
 	case "strip":
-		return &Strip{StepBase: base, Liquid: once}, true
+		return &Strip{StepBase: base, Liquid: once, Means: "chemical"}, true
 	case "wash":
 		return &Wash{StepBase: base, Liquid: once}, true
 	case "protect":

@@ -3,6 +3,7 @@ package estimate
 import (
 	"fmt"
 
+	"filmbuild/estimate/blast"
 	"filmbuild/products"
 )
 
@@ -22,11 +23,20 @@ func (s *StepEstimate) unusual(paint *products.Paint, filmUM float64) {
 }
 
 // unusualRate warns of a strip rate outside the range that the book gives for
-// the medium.
-func (s *StepEstimate) unusualRate(media *products.Media, rateM2H float64) {
+// the medium, carried to the nozzle, pressure and film of the work.
+func (r *run) unusualRate(p *Blast, s *StepEstimate, media *products.Media, own pace, filmUM float64) {
 	low, high := media.StripRateLowM2H, media.StripRateHighM2H
-	if low != nil && high != nil && (rateM2H < *low || rateM2H > *high) {
-		s.Warnings = append(s.Warnings, fmt.Sprintf("%.4g m²/h for one nozzle is outside the usual %.4g to %.4g m²/h of %s: measure a test patch", rateM2H, *low, *high, media.ID))
+	if low == nil || high == nil || own.basis != string(blast.NozzleOn) || own.source == "test patch" {
+		return
+	}
+	least, most := *low, *high
+	if known, work, ok := conditions(p, media, filmUM); ok {
+		least, _ = blast.StripRate(*low, known, work)
+		most, _ = blast.StripRate(*high, known, work)
+		least, most = least*feedFactor(p), most*feedFactor(p)
+	}
+	if own.rateM2H < least*(1-1e-9) || own.rateM2H > most*(1+1e-9) {
+		s.Warnings = append(s.Warnings, fmt.Sprintf("%.4g m²/h for one nozzle is outside the %.3g to %.3g m²/h of %s at this nozzle, pressure and film: measure a test patch", own.rateM2H, least, most, media.ID))
 	}
 }
 

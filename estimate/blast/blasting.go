@@ -32,7 +32,7 @@ type Blasting struct {
 	Substrate        string   `json:"substrate,omitempty" doc:"what lies under the coating: breakdown and dust depend on it"`
 	BulkDensityKgM3  *float64 `json:"bulk_density_kg_m3,omitempty" limit:"[100,6000]" doc:"of the media, loose"`
 	BreakdownPercent *float64 `json:"breakdown_percent,omitempty" limit:"[0.1,100]" doc:"share of the thrown media that each pass breaks, or loses in all"`
-	CarryOutPercent  float64  `json:"carry_out_percent" limit:"[0,99]" doc:"share of the thrown media that each pass loses besides what breaks: spilt, or drawn off with the dust; 0 unless given"`
+	CarryOutPercent  *float64 `json:"carry_out_percent,omitempty" limit:"[0,99]" doc:"share of the thrown media that each pass loses besides what breaks: spilt, or drawn off with the dust; 0 unless given, and 5 beside a breakdown that was measured on the substrate"`
 	MediaFlowKgH     *float64 `json:"media_flow_kg_h,omitempty" limit:"[0.1,10000]" doc:"media thrown by one nozzle; found from the bulk density for pressure feed unless given"`
 
 	StripRateM2H        *float64  `json:"strip_rate_m2_h,omitempty" limit:"[0.001,500]" doc:"area cleaned by one nozzle in an hour; measure it on a test patch"`
@@ -90,7 +90,14 @@ func (b Blasting) loss() (float64, bool) {
 	if b.BreakdownPercent == nil {
 		return 0, false
 	}
-	return (*b.BreakdownPercent + b.CarryOutPercent) / 100, true
+	return (*b.BreakdownPercent + b.carriedOut()) / 100, true
+}
+
+func (b Blasting) carriedOut() float64 {
+	if b.CarryOutPercent == nil {
+		return 0
+	}
+	return *b.CarryOutPercent
 }
 
 // nozzleOnRate is the strip rate with the nozzle at work, in m²/h.

@@ -40,7 +40,7 @@ func (b Blasting) withinLimits() error {
 		{"availability", "%", &b.AvailabilityPercent, quantity.Limits{Low: 1, High: 100}},
 		{"media flow", "kg/h", b.MediaFlowKgH, flowLimits},
 		{"breakdown", "%", b.BreakdownPercent, quantity.Limits{Low: 100 * breakdownLimits.Low, High: 100}},
-		{"carry-out", "%", &b.CarryOutPercent, quantity.Limits{High: 99}},
+		{"carry-out", "%", b.CarryOutPercent, quantity.Limits{High: 99}},
 		{"removed film density", "kg/L", b.RemovedFilmDensityKgL, quantity.Limits{Low: 0.5, High: 10}},
 		{"collected debris", "kg", b.CollectedDebrisKg, quantity.Limits{High: 1e7}},
 		{"working charge", "kg", &b.WorkingChargeKg, quantity.Limits{High: 100000}},

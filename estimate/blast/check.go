@@ -52,8 +52,8 @@ func (b *Blasting) checkWords(report func(pointer, code, detail string)) {
 // checkLife reports what cannot be said of one lot of media at once: it is
 // thrown once, topped up, or thrown as a batch until it is spent.
 func (b *Blasting) checkLife(report func(pointer, code, detail string)) {
-	if b.BreakdownPercent != nil && *b.BreakdownPercent <= 100 && *b.BreakdownPercent+b.CarryOutPercent > 100 && b.CarryOutPercent <= 99 {
-		report("/carry_out_percent", "inconsistent", fmt.Sprintf("breakdown_percent of %g and carry_out_percent of %g lose more than is thrown; together they are at most 100", *b.BreakdownPercent, b.CarryOutPercent))
+	if out := b.carriedOut(); b.BreakdownPercent != nil && *b.BreakdownPercent <= 100 && *b.BreakdownPercent+out > 100 && out <= 99 {
+		report("/carry_out_percent", "inconsistent", fmt.Sprintf("breakdown_percent of %g and carry_out_percent of %g lose more than is thrown; together they are at most 100", *b.BreakdownPercent, out))
 	}
 	if b.BatchPasses == nil {
 		if b.BatchKg != nil {

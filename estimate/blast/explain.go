@@ -15,14 +15,15 @@ const (
 	sourceHose  = "trade chart: 11.1 psi for 50 ft of 3/4 in hose at 150 cfm and 100 psi, by the fifth power of the bore"
 	identity    = "identity"
 
-	chokedAir    = "N·Cd·π/4·d^2·p0·√(γ/(R·T))·(2/(γ + 1))^((γ + 1)/(2·(γ − 1)))·60·R·T/pa"
-	subsonicAir  = "N·Cd·π/4·d^2·p0·√(2·γ/((γ − 1)·R·T)·((pa/p0)^(2/γ) − (pa/p0)^((γ + 1)/γ)))·60·R·T/pa"
-	mediaFlowLaw = "k·D²·(p + pa)·ρ/ρ0"
-	hoseLaw      = "loss0·(L/L0)·(Q/Q0)^2·(D0/D)^5·p0/(p + 101.325)"
+	chokedAir    = "N·Cd·π/4·(d/1000)²·(p + pa)·√(γ/(R·T))·(2/(γ + 1))^((γ + 1)/(2·(γ − 1)))·60·R·T/pa"
+	subsonicAir  = "N·Cd·π/4·(d/1000)²·(p + pa)·√(2·γ/((γ − 1)·R·T)·((pa/(p + pa))^(2/γ) − (pa/(p + pa))^((γ + 1)/γ)))·60·R·T/pa"
+	mediaFlowLaw = "k·d²·(p + pa)·ρ/ρ0"
+	hoseLaw      = "loss0·L/L0·(q/q0)²·(D0/D)^5·p0/(p + 101.325)"
 )
 
-// working shows how each figure of a result came about. In the formula of the
-// air, d is in m and pressures in Pa.
+// working shows how each figure of a result came about. A symbol means the same
+// in all of them: d is the bore of the nozzle in mm, p its gauge pressure and pa
+// that of the air around in kPa, q the air of one nozzle and Q that of all.
 func (b Blasting) working(r Result) []quantity.Working {
 	w := make([]quantity.Working, 0, 16)
 	add := func(name string, value *float64, unit, formula, source string, terms map[string]float64) {
@@ -45,15 +46,15 @@ func (b Blasting) explainAir(r Result, add adder) {
 	}
 	pa := r.AmbientUsedKPa
 	add("air_m3_min", &r.AirM3Min, "m³/min", formula, sourceAir,
-		map[string]float64{"N": float64(b.Nozzles), "Cd": r.DischargeUsed, "d": b.NozzleBoreMm / 1000, "p0": (b.PressureKPa + pa) * 1000,
-			"pa": pa * 1000, "γ": heatRatio, "R": gasConstant, "T": airKelvin})
+		map[string]float64{"N": float64(b.Nozzles), "Cd": r.DischargeUsed, "d": b.NozzleBoreMm, "p": b.PressureKPa,
+			"pa": pa, "γ": heatRatio, "R": gasConstant, "T": airKelvin})
 	add("compressor_m3_min", &r.CompressorM3Min, "m³/min", "(Q + other)·reserve", sourceSpare,
 		map[string]float64{"Q": r.AirM3Min, "other": b.OtherAirM3Min, "reserve": CompressorReserve})
 	add("compressor_power_kw", &r.CompressorPowerKW, "kW", "Qc/cubic_foot·hp_per_cfm·kw_per_hp", sourcePower,
 		map[string]float64{"Qc": r.CompressorM3Min, "cubic_foot": cubicMetresPerCubicFoot, "hp_per_cfm": horsepowerPerCFM, "kw_per_hp": kilowattsPerHorsepower})
 	if r.HoseLossKPa != nil {
 		add("hose_loss_kpa", r.HoseLossKPa, "kPa", hoseLaw, sourceHose, map[string]float64{
-			"loss0": hoseChartLoss, "L": *b.HoseLengthM, "L0": hoseChartLength, "Q": r.AirM3Min / float64(b.Nozzles), "Q0": hoseChartAir,
+			"loss0": hoseChartLoss, "L": *b.HoseLengthM, "L0": hoseChartLength, "q": r.AirM3Min / float64(b.Nozzles), "q0": hoseChartAir,
 			"D0": hoseChartBore, "D": b.hosed(r), "p0": hoseChartPressure, "p": b.PressureKPa})
 	}
 }
@@ -61,7 +62,7 @@ func (b Blasting) explainAir(r Result, add adder) {
 func (b Blasting) explainMedia(r Result, add adder) {
 	if r.MediaFlowAccuracyPercent != nil {
 		add("media_flow_per_nozzle_kg_h", r.MediaFlowPerNozzleKgH, "kg/h", mediaFlowLaw, sourceFlow,
-			map[string]float64{"k": mediaLaw, "D": b.NozzleBoreMm, "p": b.PressureKPa, "pa": r.AmbientUsedKPa, "ρ": *b.BulkDensityKgM3, "ρ0": mediaLawDensity})
+			map[string]float64{"k": mediaLaw, "d": b.NozzleBoreMm, "p": b.PressureKPa, "pa": r.AmbientUsedKPa, "ρ": *b.BulkDensityKgM3, "ρ0": mediaLawDensity})
 	}
 	if r.StripRateUsedM2H == nil {
 		return
@@ -118,7 +119,7 @@ func (b Blasting) explainWaste(r Result, add adder) {
 	if r.RemovedFilmKg != nil {
 		film = *r.RemovedFilmKg
 	}
-	add("waste_kg", r.WasteKg, "kg", "used + charge + film", identity, map[string]float64{"used": *r.MediaUsedKg, "charge": b.discarded(), "film": film})
+	add("waste_kg", r.WasteKg, "kg", "used + discarded + film", identity, map[string]float64{"used": *r.MediaUsedKg, "discarded": b.discarded(), "film": film})
 	if r.ConcentrationRatio != nil {
 		add("concentration_ratio", r.ConcentrationRatio, "", "(thrown + film)/waste", "identity: share of paint in the waste over that of media thrown once",
 			map[string]float64{"thrown": *r.MediaThrownKg, "film": film, "waste": *r.WasteKg})

@@ -19,6 +19,6 @@ var (
 	hosePressure      = quantity.Limits{Low: 30, High: 1400}   // kPa gauge
 	hoseAirLimits     = quantity.Limits{High: 60}              // m³/min
 	flowLimits        = quantity.Limits{Low: 0.1, High: 10000} // kg/h, one nozzle
-	stripRateLimits   = quantity.Limits{Low: 0.001, High: 500} // m²/h, one nozzle
+	stripRateLimits   = quantity.Limits{Low: LeastStripRate, High: MostStripRate}
 	areaLimits        = quantity.Limits{Low: 0.0001, High: 100000}
 )

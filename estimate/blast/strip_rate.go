@@ -21,15 +21,17 @@ const (
 	// near 100 psi costs 1.5 % of the work (H-4, an exponent of 1.5).
 	PressureExponent = 1.0
 
-	// thinnestShare is the share of the film of the book below which a thinner
+	// ThinnestShare is the share of the film of the book below which a thinner
 	// film comes off no faster: the nozzle still has to pass every spot
 	// (common practice).
-	thinnestShare = 0.5
+	ThinnestShare = 0.5
 
 	// SuctionRate is the strip rate of a suction feed over that of a pressure feed
 	// of the same bore and pressure. Source: from memory, pressure feed works three
 	// to four times as fast; that it is the more aggressive of the two is S-24.
 	SuctionRate = 0.3
+
+	LeastStripRate, MostStripRate = 0.001, 500.0 // m²/h of one nozzle; what StripRate holds its result to
 )
 
 // StripRate carries a strip rate from the conditions under which it is known to
@@ -56,9 +58,9 @@ func StripRate(known float64, at, work Conditions) (float64, error) {
 			return 0, err
 		}
 	}
-	film := max(work.FilmUM, thinnestShare*at.FilmUM)
+	film := max(work.FilmUM, ThinnestShare*at.FilmUM)
 	rate := known * math.Pow(work.BoreMM/at.BoreMM, 2) * math.Pow(work.PressureKPa/at.PressureKPa, PressureExponent) * (at.FilmUM / film)
-	return min(max(rate, stripRateLimits.Low), stripRateLimits.High), nil
+	return min(max(rate, LeastStripRate), MostStripRate), nil
 }
 
 func (c Conditions) within() error {

@@ -3,9 +3,9 @@ package blast
 import "fmt"
 
 const (
-	// leastStripKPa is the lowest gauge pressure published for blasting anything:
+	// LeastStripKPa is the lowest gauge pressure published for blasting anything:
 	// 10 psi, for magnesium. Source: FAA AC 43.13-1B p. 6-32 (B-44).
-	leastStripKPa = 10 * kilopascalsPerPSI
+	LeastStripKPa = 10 * kilopascalsPerPSI
 
 	// mostSuctionKPa and mostSuctionBore bound what suction guns are made for.
 	// Source: common practice, 100 psi and an air jet of 5/16 in, sold as 8 mm.
@@ -51,7 +51,7 @@ func (b Blasting) warnOfFlow(r Result, add func(bool, string, ...any)) {
 	}
 	add(r.MediaFlowPerNozzleKgH != nil && *r.MediaFlowPerNozzleKgH > most,
 		"one nozzle throws more than %.0f kg/h of %s media: beyond that, published trials on painted steel strip less area and not more; close the metering valve", most, kind)
-	add(b.PressureKPa < leastStripKPa, "%.4g kPa is below 69 kPa (10 psi), the lowest pressure published for blasting anything: little paint will come off", b.PressureKPa)
+	add(b.PressureKPa < LeastStripKPa, "%.4g kPa is below 69 kPa (10 psi), the lowest pressure published for blasting anything: little paint will come off", b.PressureKPa)
 	add(b.Feed == Suction && b.PressureKPa > mostSuctionKPa,
 		"%.4g kPa is above the 690 kPa (100 psi) that suction guns are made for: more air draws no more media; take a pressure feed", b.PressureKPa)
 	add(b.Feed == Suction && b.NozzleBoreMm > mostSuctionBore,

@@ -1,6 +1,10 @@
 package calculate
 
 import (
+	"slices"
+	"strings"
+
+	"filmbuild/estimate"
 	"filmbuild/estimate/blast"
 	"filmbuild/estimate/fault"
 	"filmbuild/products"
@@ -12,14 +16,17 @@ type blasting struct{ *blast.Blasting }
 func (b *blasting) Fields() any { return b.Blasting }
 
 func (b *blasting) Check(catalogue *products.Catalogue, faults *fault.List) {
+	if b.Substrate != "" && !slices.Contains(estimate.Substrates(), b.Substrate) {
+		faults.Addf("/substrate", "unknown_kind", "substrate is %q; it must be one of %s", b.Substrate, strings.Join(estimate.Substrates(), ", "))
+	}
 	if b.Media != "" {
 		b.lookUp(catalogue, faults)
 	}
 	b.Blasting.Check(faults.At(""))
 }
 
-// lookUp takes from the medium what the input leaves open. The strip rate of
-// the catalogue is an assumption and is never taken here.
+// lookUp takes from the medium what the input leaves open. The strip rate of the
+// catalogue comes with its band and says that it is an estimate.
 func (b *blasting) lookUp(catalogue *products.Catalogue, faults *fault.List) {
 	product, _ := catalogue.Product(b.Media)
 	media, ok := product.(*products.Media)
@@ -31,7 +38,25 @@ func (b *blasting) lookUp(catalogue *products.Catalogue, faults *fault.List) {
 		b.BulkDensityKgM3 = &media.BulkDensityKgM3
 	}
 	if b.BreakdownPercent == nil {
-		b.BreakdownPercent = &media.BreakdownPercent
+		broken, measured := estimate.BreakdownPercent(media, b.Substrate, b.PressureKPa)
+		b.BreakdownPercent = &broken
+		if measured && b.CarryOutPercent == nil {
+			b.CarryOutPercent = new(estimate.CarryOutPercent)
+		}
+	}
+	if b.DustAs == "" {
+		b.DustAs = blast.DustClass(media.DustAs)
+	}
+	flowKnown := b.MediaFlowKgH != nil || b.Feed != blast.Suction
+	if b.StripRateM2H == nil && b.AreaM2 != nil && flowKnown && b.CollectedDebrisKg == nil {
+		if rate, ok := estimate.BookStripRate(media, b.NozzleBoreMm, b.PressureKPa, b.RemovedFilmUm, b.Feed); ok {
+			for _, v := range catalogue.Values(media.ID) {
+				if v.Quantity == "strip_rate_m2_h" {
+					rate.Source = v.Text()
+				}
+			}
+			b.TakeBookRate(rate)
+		}
 	}
 }
 
