@@ -13,6 +13,7 @@ type Measure struct {
 	FromXM    float64 `json:"from_x_m"`
 	FromYM    float64 `json:"from_y_m"`
 	DistanceM float64 `json:"distance_m"`
+	Edge      bool    `json:"edge,omitempty"` // square from an edge, at whose foot the point is
 }
 
 // measures are the distances that lead to a fix. A place by stations has none:
@@ -26,8 +27,8 @@ func (p *Place) measures(f Fix) []Measure {
 		sin, cos := o.sincos()
 		along := f.XM*cos + f.YM*sin // on edge B, from where the edges meet
 		list = append(list,
-			Measure{From: cmp.Or(o.EdgeA, "edge A"), FromXM: f.XM},
-			Measure{From: cmp.Or(o.EdgeB, "edge B"), FromXM: along * cos, FromYM: along * sin})
+			Measure{From: cmp.Or(o.EdgeA, "edge A"), FromXM: f.XM, Edge: true},
+			Measure{From: cmp.Or(o.EdgeB, "edge B"), FromXM: along * cos, FromYM: along * sin, Edge: true})
 	}
 	for i := range list {
 		list[i].DistanceM = math.Hypot(f.XM-list[i].FromXM, f.YM-list[i].FromYM)

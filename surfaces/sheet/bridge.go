@@ -1,0 +1,102 @@
+package sheet
+
+import (
+	"math"
+
+	"filmbuild/surfaces/planar"
+)
+
+// bridgeWidth is a twentieth of the width of the island that a bridge holds, from
+// 3 mm to 10 mm, and at most a quarter of a small island (common practice; no
+// public rule was found).
+func bridgeWidth(island float64) float64 {
+	return min(max(island/20, 0.003), 0.010, island/4)
+}
+
+// bridged cuts bridges across a colour, straight up and down from every island,
+// so that the film stays in one piece. left is how many islands could not be
+// held.
+//
+// Two bridges to an island are common practice.
+func bridged(lines []planar.Outline) (out []planar.Outline, left int, err error) {
+	region := planar.Region(lines)
+	var cuts planar.Region
+	for _, o := range lines {
+		if o.SignedArea() < 0 {
+			if bridge := bridgeOf(o, lines); bridge != nil {
+				cuts = append(cuts, bridge)
+			} else {
+				left++
+			}
+		}
+	}
+	if len(cuts) == 0 {
+		return lines, left, nil
+	}
+	a, err := planar.Arrange([]planar.Layer{{Colour: "cut", Outline: region}, {Colour: planar.Base, Outline: cuts}})
+	if err != nil {
+		return nil, 0, err
+	}
+	for _, l := range a.Loops() {
+		out = append(out, joined(l.Outline))
+	}
+	left = 0
+	for _, h := range a.Holes() {
+		left += h.Holes
+	}
+	return out, left, nil
+}
+
+// bridgeOf is a strip up and down through an island and the colour beside it;
+// nil where the island leaves no room for one.
+func bridgeOf(island planar.Outline, lines []planar.Outline) planar.Outline {
+	box := planar.Region{island}.Box()
+	half := bridgeWidth(box.Width()) / 2
+	a, err := planar.Arrange([]planar.Layer{{Colour: "cut", Outline: near(lines, box)}})
+	if err != nil {
+		return nil
+	}
+	for _, share := range []float64{0.5, 0.35, 0.65, 0.2, 0.8} {
+		x := box.Min.X + share*box.Width()
+		up, down, good := math.Inf(-1), math.Inf(1), true
+		for _, at := range []float64{x - half, x, x + half} {
+			high, low, found := beside(a.Across(at), box, 2*half)
+			up, down, good = max(up, high), min(down, low), good && found
+		}
+		if good {
+			return planar.Rectangle(planar.Point{X: x - half, Y: down}, planar.Point{X: x + half, Y: up})
+		}
+	}
+	return nil
+}
+
+// near are the lines above, below and round a box.
+func near(lines []planar.Outline, box planar.Box) planar.Region {
+	var out planar.Region
+	for _, o := range lines {
+		if b := (planar.Region{o}).Box(); b.Min.X <= box.Max.X && b.Max.X >= box.Min.X {
+			out = append(out, o)
+		}
+	}
+	return out
+}
+
+// beside is how far a bridge reaches up and down along a line that crosses the
+// borders at the heights: past the colour next to the island, half way through
+// what is free beyond it, and no farther than a step.
+func beside(heights []float64, box planar.Box, step float64) (up, down float64, found bool) {
+	for i := 1; i+2 < len(heights); i += 2 {
+		if middle := (heights[i] + heights[i+1]) / 2; middle < box.Min.Y || middle > box.Max.Y {
+			continue
+		}
+		up, down = heights[i+2]+step, heights[i-1]-step
+		if i+3 < len(heights) {
+			up = min(up, (heights[i+2]+heights[i+3])/2)
+		}
+		if i > 1 {
+			down = max(down, (heights[i-1]+heights[i-2])/2)
+		}
+		return up, down, true
+	}
+	return 0, 0, false
+}
