@@ -15,6 +15,7 @@ import (
 	"os"
 	"os/signal"
 	"path/filepath"
+	"strings"
 	"syscall"
 	"time"
 
@@ -23,6 +24,7 @@ import (
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/report"
+	"filmbuild/estimate/sheets"
 	"filmbuild/estimate/units"
 	"filmbuild/products"
 	"filmbuild/surfaces/mesh"
@@ -36,6 +38,10 @@ const usage = `filmbuild works out what it takes to strip a large static machine
                      [-bom] [-units si|us] [-example NAME] [FILE|-]
         work a job out; without a file, the built-in example; TABLE is for
         csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative
+  filmbuild sheet [-marking ID [-cut] | -face COMPONENT/FACE [-other]]
+                  [-units si|us] [-date TEXT] [-example NAME] [FILE|-]
+        draw a marking at true scale, its lines to cut, or all places on a face,
+        as SVG
   filmbuild check FILE|-
         list every fault of a job
   filmbuild version
@@ -68,7 +74,7 @@ func run(args []string, s streams) int {
 	} else if len(args) > 0 && (args[0] == "-h" || args[0] == "-help" || args[0] == "--help") {
 		name = "help"
 	}
-	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "check": check, "version": version, "help": help}
+	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "sheet": draw, "check": check, "version": version, "help": help}
 	command, known := commands[name]
 	if !known {
 		fmt.Fprintf(s.err, "there is no command %q\n\n%s", name, usage)
@@ -161,6 +167,57 @@ func write(e *estimate.Estimate, format, table string, bom bool, system units.Sy
 		return lineFault
 	}
 	if _, err := s.out.Write(text); err != nil {
+		return broken(err, s)
+	}
+	return done
+}
+
+// draw prints a sheet of a job's markings.
+func draw(args []string, s streams) int {
+	flags := flag.NewFlagSet("sheet", flag.ContinueOnError)
+	wanted := sheets.Wanted{Layer: "all"}
+	flags.StringVar(&wanted.Marking, "marking", "", "id of a marking")
+	face := flags.String("face", "", "component/face, for its placing sheet")
+	cut := flags.Bool("cut", false, "the lines to cut, of a marking")
+	flags.BoolVar(&wanted.OtherSide, "other", false, "the mirrored places of a face that is the same on both sides")
+	flags.StringVar(&wanted.Units, "units", "si", "si or us")
+	flags.StringVar(&wanted.Date, "date", "", "printed as it is")
+	name := flags.String("example", example.Default, "a built-in example, where no file is given")
+	if code, ok := parse(flags, args, 1, s); !ok {
+		return code
+	}
+	if *cut {
+		wanted.Layer = "cut"
+	}
+	wanted.Component, wanted.Face, _ = strings.Cut(*face, "/")
+	_, err := units.ParseSystem(wanted.Units)
+	data, readErr := input(flags.Arg(0), *name, s)
+	if err = errors.Join(err, readErr); err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	job, e, err := estimate.NewReader(beside(flags.Arg(0))).Worked(data, catalogue)
+	if err != nil {
+		return faulty(err, s.err)
+	}
+	var refused fault.List
+	picture, err := sheets.Draw(job, e, wanted, refused.At(""))
+	if err != nil {
+		return broken(err, s)
+	}
+	if err := refused.Err(); err != nil {
+		var list *fault.Error
+		errors.As(err, &list)
+		for _, f := range list.Faults {
+			fmt.Fprintln(s.err, f.Detail)
+		}
+		return lineFault
+	}
+	if _, err := s.out.Write(picture); err != nil {
 		return broken(err, s)
 	}
 	return done

@@ -1,6 +1,7 @@
 package api
 
 import (
+	"errors"
 	"net/http"
 	"net/url"
 
@@ -23,15 +24,17 @@ func (s *Server) calculation(calculator calculate.Calculator) gin.HandlerFunc {
 		if !ok {
 			return
 		}
-		field, system := values.Get("field"), values.Get("units")
+		field, system, layer := values.Get("field"), values.Get("units"), values.Get("layer")
 		_, draws := calculator.New().(calculate.Drawer)
 		form := calculationForm(c, field, draws)
 		if form == "" {
 			return
 		}
-		own := "field"
+		own := []string{"field"}
 		if form == drawn {
-			own = "units"
+			if own, ok = lookOf(c, calculator, values); !ok {
+				return
+			}
 		}
 		var faults fault.List
 		node, ok := calculationInput(c, values, own, &faults)
@@ -44,7 +47,7 @@ func (s *Server) calculation(calculator calculate.Calculator) gin.HandlerFunc {
 			return
 		}
 		if form == drawn {
-			draw(c, in.(calculate.Drawer), system)
+			draw(c, in.(calculate.Drawer), layer, system)
 			return
 		}
 		answer, err := in.Answer()
@@ -62,17 +65,40 @@ func (s *Server) calculation(calculator calculate.Calculator) gin.HandlerFunc {
 // drawn is the media type of a drawing.
 const drawn = "image/svg+xml"
 
+// lookOf checks the parameters of a drawing that stand beside its input, and
+// returns their names.
+func lookOf(c *gin.Context, calculator calculate.Calculator, values url.Values) ([]string, bool) {
+	var faults fault.List
+	own := []string{"units"}
+	if layered, ok := calculator.New().(calculate.Layered); ok {
+		own = append(own, "layer")
+		oneOf(values, "layer", layered.Layers(), &faults)
+	}
+	oneOf(values, "units", []string{"si", "us"}, &faults)
+	return own, !refusedQuery(c, &faults)
+}
+
 // draw answers with a drawing in the units that the caller chose.
-func draw(c *gin.Context, in calculate.Drawer, system string) {
+func draw(c *gin.Context, in calculate.Drawer, layer, system string) {
 	if system == "" {
 		system = "si"
 	}
-	picture, err := in.Draw(system)
-	if err != nil {
-		refuse(c, http.StatusUnprocessableEntity, err.Error(), fault.Fault{Pointer: "/units", Code: "not_applicable", Detail: err.Error()})
-		return
+	var picture []byte
+	var err error
+	if layered, ok := in.(calculate.Layered); ok {
+		picture, err = layered.DrawLayer(layer, system)
+	} else {
+		picture, err = in.Draw(system)
 	}
-	send(c, http.StatusOK, drawn, picture)
+	var faulty *fault.Error
+	switch {
+	case errors.As(err, &faulty):
+		refuseError(c, err)
+	case err != nil:
+		refuse(c, http.StatusUnprocessableEntity, err.Error(), fault.Fault{Pointer: "/units", Code: "not_applicable", Detail: err.Error()})
+	default:
+		send(c, http.StatusOK, drawn, picture)
+	}
 }
 
 // calculationForm picks the form of an answer: a whole answer is JSON, or a
@@ -88,15 +114,21 @@ func calculationForm(c *gin.Context, field string, draws bool) string {
 }
 
 // calculationInput reads the query of a GET and the body of a POST as the same
-// kind of document. own is the parameter that is not part of it.
-func calculationInput(c *gin.Context, values url.Values, own string, faults *fault.List) (*wire.Node, bool) {
+// kind of document. own are the parameters that are not part of it.
+func calculationInput(c *gin.Context, values url.Values, own []string, faults *fault.List) (*wire.Node, bool) {
 	var beside fault.List
 	if c.Request.Method != http.MethodPost {
-		onlyKnown(url.Values{own: values[own]}, &beside, own)
-		values.Del(own)
+		apart := url.Values{}
+		for _, name := range own {
+			if values.Has(name) {
+				apart[name] = values[name]
+			}
+			values.Del(name)
+		}
+		onlyKnown(apart, &beside, own...)
 		return wire.Query(values, faults), !refusedQuery(c, &beside)
 	}
-	if onlyKnown(values, &beside, own); refusedQuery(c, &beside) {
+	if onlyKnown(values, &beside, own...); refusedQuery(c, &beside) {
 		return nil, false
 	}
 	data, err := body(c)

@@ -70,7 +70,7 @@ func (r *run) figures(p *Mark, at string) figures {
 		seen[id] = true
 		one, err := marking.Measure(r.job.Markings[k].Figure)
 		if err != nil {
-			r.faults.Add(below, "out_of_range", err.Error())
+			r.undrawable(k, err)
 			continue
 		}
 		if r.drawn == nil {

@@ -1,11 +1,13 @@
 package estimate
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strconv"
 	"strings"
 
+	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/placing"
 )
@@ -140,4 +142,17 @@ func (r *run) paintedBy(id string) []int {
 		}
 	}
 	return list
+}
+
+// undrawable notes what is found in measuring a marking only, such as a figure
+// that reaches round the body it lies on.
+func (r *run) undrawable(marking int, err error) {
+	at := "/markings/" + strconv.Itoa(marking)
+	var found surfaces.Faults
+	if !errors.As(err, &found) {
+		r.faults.Add(at, "out_of_range", err.Error())
+	}
+	for _, f := range found {
+		r.faults.Add(at+f.Pointer, f.Code, f.Detail)
+	}
 }

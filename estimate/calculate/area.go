@@ -1,12 +1,16 @@
 package calculate
 
 import (
+	"errors"
+
 	"filmbuild/estimate"
 	"filmbuild/estimate/fault"
+	"filmbuild/estimate/sheets"
 	"filmbuild/products"
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/quantity"
+	"filmbuild/surfaces/sheet"
 	"filmbuild/surfaces/sketch"
 )
 
@@ -51,4 +55,35 @@ func (f *figure) Check(_ *products.Catalogue, faults *fault.List) {
 	}
 }
 
-func (f *figure) Answer() (any, error) { return marking.Measure(f.Figure) }
+func (f *figure) Layers() []string { return sheets.Layers() }
+
+func (f *figure) Draw(system string) ([]byte, error) { return f.DrawLayer("", system) }
+
+func (f *figure) DrawLayer(layer, system string) ([]byte, error) {
+	look := sheet.Look{Title: f.ID, US: system == "us"}
+	picture := sheet.Figure
+	if layer == "cut" {
+		picture = sheet.Cut
+	}
+	data, err := picture(f.Figure, look)
+	return data, told(err)
+}
+
+func (f *figure) Answer() (any, error) {
+	m, err := marking.Measure(f.Figure)
+	return m, told(err)
+}
+
+// told makes faults of the input of those that are found in measuring only, such
+// as a figure that reaches round the body it lies on.
+func told(err error) error {
+	var found surfaces.Faults
+	if !errors.As(err, &found) {
+		return err
+	}
+	var list fault.List
+	for _, f := range found {
+		list.Add(f.Pointer, f.Code, f.Detail)
+	}
+	return list.Err()
+}

@@ -33,10 +33,18 @@ type Input interface {
 	Answer() (any, error)
 }
 
-// Drawer is an input that can be drawn, true to scale, as SVG; system is si or
-// us.
+// Drawer is an input that can be drawn, true to scale, as SVG.
 type Drawer interface {
+	// Draw draws it with lengths in the units of a system, si or us.
 	Draw(system string) ([]byte, error)
+}
+
+// Layered is a Drawer whose drawing has several layers, the first taken unless
+// one is chosen.
+type Layered interface {
+	Drawer
+	Layers() []string
+	DrawLayer(layer, system string) ([]byte, error)
 }
 
 // All lists the calculators by name.

@@ -70,6 +70,9 @@ func (c *calculations) path(calculator calculate.Calculator) (*object, error) {
 	if draws {
 		query, beside = append(query, unitsParameter()), append(beside, unitsParameter())
 	}
+	if layered, ok := calculator.New().(calculate.Layered); ok {
+		query, beside = append(query, layerParameter(layered.Layers())), append(beside, layerParameter(layered.Layers()))
+	}
 	get := c.operation("GET", calculator).set("parameters", query).
 		set("responses", responses(answer, draws, 400, 406, 422, 500))
 	post := c.operation("POST", calculator).set("parameters", beside).

@@ -179,6 +179,12 @@ func fieldParameter(example string) *object {
 		"schema", obj("type", "string"), "example", example)
 }
 
+// layerParameter describes the layers of a drawing.
+func layerParameter(layers []string) *object {
+	return obj("name", "layer", "in", "query", "description", "of the drawing; only where Accept asks for image/svg+xml",
+		"schema", obj("type", "string", "enum", layers, "default", layers[0]))
+}
+
 // unitsParameter describes the units of a drawing.
 func unitsParameter() *object {
 	return obj("name", "units", "in", "query", "description", "of the dimensions in a drawing; only where Accept asks for image/svg+xml",

@@ -60,7 +60,7 @@ func Face(markings []Placed, look Look) ([]byte, error) {
 	}
 	b := block{paper: &d.paper, left: d.u(6), right: d.width0 - d.u(6), y: d.bottom}
 	b.open(lines(&d.paper, "title"))
-	b.head(title, look.Date)
+	b.head(title, look)
 	b.row(list([]string{"seen from outside, x to the right, y up", look.unit(), "scale 1:1"}))
 	d.table(&b)
 	b.row("± error is one standard deviation for the tape error said; worst is with every tape off by it.")

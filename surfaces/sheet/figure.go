@@ -32,7 +32,7 @@ func Figure(f marking.Figure, look Look) ([]byte, error) {
 	d.dimensions()
 	b := block{paper: &d.paper, left: d.u(6), right: d.width0 - d.u(6), y: d.bottom}
 	b.open(lines(&d.paper, "title"))
-	b.head(title, look.Date)
+	b.head(title, look)
 	kind := sentence(f.Kind())
 	if kind == title {
 		kind = "Marking"

@@ -23,11 +23,12 @@ import (
 // Look is how a sheet is lettered.
 type Look struct {
 	Title string // what the sheet is of; the kind of the figure unless given
+	Of    string // what it belongs to, such as the job; none unless given
 	Date  string // as the caller writes it; none unless given
 	US    bool   // lengths in inches, not in mm
 }
 
-// MostLettering is the longest title or date, in characters.
+// MostLettering is the longest date, in characters.
 const MostLettering = 120
 
 // metre is 1 m on the sheet, in user units.

@@ -13,8 +13,9 @@ type block struct {
 // leading is from one row to the next, as a multiple of the letters' height.
 const leading = 1.75
 
-// head writes the title and, at its right, the date.
-func (b *block) head(title, date string) {
+// head writes the title, at its right the date, and below what it belongs to.
+func (b *block) head(title string, look Look) {
+	date := look.Date
 	b.y += b.h * 2.4
 	b.put(`<path stroke-width="`, rough(b.u(0.7)), `" d="M`, rough(b.left), " ", rough(b.y-b.h*2.4), "H", rough(b.right), "\"/>\n")
 	room := b.right - b.left
@@ -29,6 +30,7 @@ func (b *block) head(title, date string) {
 		}
 		b.text(b.left, b.y, line, place{bold: true, scale: large})
 	}
+	b.row(look.Of)
 }
 
 // row writes a text over as many rows as it needs.

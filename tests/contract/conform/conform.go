@@ -11,6 +11,7 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"strings"
+	"sync"
 
 	"github.com/getkin/kin-openapi/openapi3"
 	"github.com/getkin/kin-openapi/openapi3filter"
@@ -24,8 +25,14 @@ type Description struct {
 	router routers.Router
 }
 
+// pictures makes drawings known to the checker, as texts.
+var pictures = sync.OnceFunc(func() {
+	openapi3filter.RegisterBodyDecoder("image/svg+xml", openapi3filter.FileBodyDecoder)
+})
+
 // Read reads a description.
 func Read(document []byte) (*Description, error) {
+	pictures()
 	doc, err := openapi3.NewLoader().LoadFromData(document)
 	if err != nil {
 		return nil, err
