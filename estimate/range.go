@@ -20,7 +20,7 @@ type Range struct {
 	Drivers      []Driver     `json:"drivers"` // what makes the total uncertain, the most first
 	Histogram    []risk.Bin   `json:"histogram"`
 	SCurve       []risk.Point `json:"s_curve"`
-	Inputs       []Uncertain  `json:"inputs"` // every number that was drawn
+	Inputs       []DrawnInput `json:"inputs"` // every number that was drawn
 	Method       []string     `json:"method"` // how to read all this
 }
 
@@ -67,8 +67,8 @@ type Driver struct {
 	Correlation float64 `json:"rank_correlation"` // above 0: the total rises with it
 }
 
-// Uncertain is a number that is drawn in each trial.
-type Uncertain struct {
+// DrawnInput is a number that is drawn in each trial.
+type DrawnInput struct {
 	Input string `json:"input"` // its key; two jobs that share it share its draws
 	Name  string `json:"name"`
 	Group string `json:"group,omitempty"` // inputs of one group are drawn together
