@@ -15,12 +15,15 @@ type Correlation struct {
 	Ratio float64 `json:"ratio" limit:"[-1,1]" doc:"their correlation: 1 together, 0 not at all, -1 one up and the other down"`
 }
 
-// Source names what an item's amount is drawn by: its group's score, or its own.
+// Source names what an item's money is drawn by: its group's score, or its own.
 func (i *Item) Source() string {
 	if i.CorrelationGroup != "" {
 		return "group/" + i.CorrelationGroup
 	}
-	return "item/" + i.ID
+	if i.UnitPrice != nil {
+		return "item/" + i.ID + "/unit_price"
+	}
+	return "item/" + i.ID + "/amount"
 }
 
 // Correlated are the job's correlations by the sources of its items.

@@ -7,6 +7,7 @@ import (
 
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/model"
+	"filmbuild/estimate/risk"
 	"filmbuild/estimate/wire"
 	"filmbuild/products"
 	"filmbuild/surfaces/quantity"
@@ -19,6 +20,8 @@ type Graph struct {
 	Model     *model.Model
 	Uncertain []Uncertain // inputs that have a range: given in the job, or the catalogue's
 	Notes     []string    // what the graph cannot follow, for the assumptions
+
+	Correlations []risk.Correlation // between keys and groups of uncertain inputs
 }
 
 // Trace works a job out as Run does, and its graph. The error, a *fault.Error,
@@ -33,7 +36,7 @@ func Trace(job *Job, catalogue *products.Catalogue) (*Graph, error) {
 
 // trace builds the graph of a run.
 func (r *run) trace(catalogue *products.Catalogue) (*Graph, error) {
-	g := &Graph{Estimate: r.estimate}
+	g := &Graph{Estimate: r.estimate, Correlations: r.job.Correlated()}
 	parts := r.parts()
 	if loose := r.looseRanges(parts); len(loose) > 0 {
 		responses, notes := r.responses(parts, loose, catalogue)
@@ -51,8 +54,8 @@ func (r *run) trace(catalogue *products.Catalogue) (*Graph, error) {
 	if g.Model, err = b.Build(); err != nil {
 		return nil, fmt.Errorf("the graph of the estimate is broken, which is a mistake of the program: %w", err)
 	}
-	g.Uncertain = r.uncertain(g.Model)
-	return g, nil
+	g.Uncertain, err = r.uncertain(g.Model)
+	return g, err
 }
 
 // graphPart is a working with the node it is the value of.
@@ -160,3 +163,6 @@ func (r *run) withNumber(pointer string, x float64) (*Job, error) {
 	}
 	return job, err
 }
+
+// Node names a working of a line of the order in the graph.
+func (line *OrderLine) Node(name string) quantity.Node { return line.node(name) }

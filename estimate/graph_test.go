@@ -83,7 +83,7 @@ func TestTheGraphFollowsTheEngine(t *testing.T) {
 	litres := quantity.StepWorking("c", "litres", "")
 	for _, x := range [][3]float64{{5, 50, 25}, {4, 50, 25}, {7, 50, 25}, {6.3, 43, 37}, {4.4, 55, 20}} {
 		want := traced(t, job(x[0], x[1], x[2])).Estimate.Totals.Litres
-		got := at(t, g, litres, map[string]float64{"given//" + "/components/0/shape/span_m": x[0], "product/p/volume_solids_percent": x[1], "setting/c/dry_film_um": x[2]})
+		got := at(t, g, litres, map[string]float64{"given/components/wing/shape/span_m": x[0], "product/p/volume_solids_percent": x[1], "setting/c/dry_film_um": x[2]})
 		assert.InDelta(t, want, got, 1e-3*want, "%v", x)
 		if x[0] == 5 || x[0] == 4 || x[0] == 7 {
 			assert.InDelta(t, want, got, 1e-9*want, "exact at the ends and the middle: %v", x)

@@ -6,6 +6,8 @@ import (
 
 	"filmbuild/estimate/model"
 	"filmbuild/estimate/risk"
+	"filmbuild/estimate/spread"
+	"filmbuild/estimate/wire"
 	"filmbuild/products"
 	"filmbuild/surfaces/quantity"
 )
@@ -22,29 +24,50 @@ type Uncertain struct {
 	Source  string
 }
 
-// uncertain lists the inputs with a range: the job's own ranges, the spreads of
-// the catalogue where the job does not give the number, and the accuracy of
-// each component's area.
-func (r *run) uncertain(m *model.Model) []Uncertain {
+// uncertain lists the inputs with a range: the job's own ranges, the accuracy of
+// each component's area, the spreads of the catalogue where the job does not give
+// the number, and those by kind of figure and where it came from. A number that
+// the job gives as a range without width is certain.
+func (r *run) uncertain(m *model.Model) ([]Uncertain, error) {
+	rules, err := spread.Load()
+	if err != nil {
+		return nil, err
+	}
 	var list []Uncertain
 	for _, vertex := range m.Inputs() {
 		v := &m.Vertices[vertex]
-		u := Uncertain{Vertex: vertex, Key: key(v.Node), Name: r.nameOf(v.Node), Pointer: r.pointerOf(v.Node)}
-		if r.rangeOf(&u, v.Node) && u.Spread.Varies() {
+		u := Uncertain{Vertex: vertex, Key: r.key(v.Node), Name: r.nameOf(v.Node), Pointer: r.pointerOf(v.Node), Unit: r.unitOf(v.Node)}
+		if r.rangeOf(&u, v, rules) && u.Spread.Varies() {
 			list = append(list, u)
 		}
 	}
-	return list
+	return list, nil
 }
 
-func key(n quantity.Node) string {
+// key tells an input by ids, so that it is the same in a job that has other
+// steps before it.
+func (r *run) key(n quantity.Node) string {
+	if n.Kind == "given" {
+		return "given" + wire.ByID(r.job, n.Quantity)
+	}
 	return strings.TrimRight(n.Kind+"/"+n.ID+"/"+n.Quantity+"/"+n.Of, "/")
 }
 
+func (r *run) unitOf(n quantity.Node) string {
+	switch {
+	case n.Kind == "item", n.Kind == "job" && n.ID == "labour":
+		return r.job.Currency
+	case n.Kind == "operation":
+		return "" // told by the catalogue's value
+	}
+	return quantity.UnitOf(n.Quantity)
+}
+
 // rangeOf finds the range of an input, where it has one.
-func (r *run) rangeOf(u *Uncertain, n quantity.Node) bool {
-	if v, given := r.job.Ranges[u.Pointer]; given && u.Pointer != "" {
-		u.Spread = risk.Spread{Low: v.Low, Likely: v.Likely, High: v.High, Distribution: v.Distribution}
+func (r *run) rangeOf(u *Uncertain, v *model.Vertex, rules spread.Rules) bool {
+	n := v.Node
+	if given, ok := r.job.Ranges[u.Pointer]; ok && u.Pointer != "" {
+		u.Spread = risk.Spread{Low: given.Low, Likely: given.Likely, High: given.High, Distribution: given.Distribution}
 		u.Source = "the job"
 		if n.Kind == "item" {
 			for i := range r.job.Items {
@@ -65,12 +88,16 @@ func (r *run) rangeOf(u *Uncertain, n quantity.Node) bool {
 		}
 	case "product", "method", "operation":
 		if value, known := r.bookValue(n); known {
-			u.Spread = risk.Spread{Low: value.Low, Likely: value.Likely, High: value.High, Distribution: risk.PERT}
 			u.Unit, u.Source = value.Unit, value.Text()
-			return true
+			var varies bool
+			if u.Spread, varies = spread.Within(value.Low, value.Likely, value.High, v.Value); varies {
+				return true
+			}
 		}
 	}
-	return false
+	var ruled bool
+	u.Spread, u.Source, ruled = rules.Of(n.Kind, n.Quantity, v.Value)
+	return ruled
 }
 
 // bookValue returns the value of the catalogue that a node names.

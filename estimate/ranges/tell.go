@@ -1,0 +1,108 @@
+package ranges
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"filmbuild/estimate"
+	"filmbuild/estimate/money"
+	"filmbuild/estimate/risk"
+)
+
+// bars is how many bars the histogram of the total has.
+const bars = 40
+
+// telling puts an outcome into the form of the estimate.
+type telling struct {
+	graph    *estimate.Graph
+	plan     *plan
+	outcome  *risk.Outcome
+	currency money.Currency
+	sources  []string
+}
+
+func (t *telling) all(o Options) *estimate.Range {
+	e := t.graph.Estimate
+	totals := sorted(t.outcome.Kept[outTotal])
+	single := e.Budget.Total
+	r := &estimate.Range{Trials: o.Trials, Seed: o.Seed, SingleFigure: single,
+		Holds: risk.ShareWithin(totals, single.Float64()+halfCoin(t.currency)),
+		Total: t.money(exact(totals), outTotal), CashNeeded: t.money(exact(sorted(t.outcome.Kept[outCash])), outCash),
+		Hours: t.number(exact(sorted(t.outcome.Kept[outHours])), outHours),
+		Steps: []estimate.StepRange{}, Order: []estimate.NeedRange{}, Drivers: []estimate.Driver{}, Inputs: []estimate.DrawnInput{},
+		Histogram: risk.Histogram(totals, bars), SCurve: risk.SCurve(totals)}
+	for i := range e.Steps {
+		cost, hours := t.plan.stepCost(i), t.plan.stepHours(i)
+		r.Steps = append(r.Steps, estimate.StepRange{Step: e.Steps[i].ID, Cost: t.money(t.outcome.Tallies[cost].Percentile, cost), Hours: t.number(t.outcome.Tallies[hours].Percentile, hours)})
+	}
+	for i := range e.Order {
+		need := t.plan.need(i)
+		r.Order = append(r.Order, estimate.NeedRange{Product: e.Order[i].Product, Unit: e.Order[i].Unit, Needed: t.number(t.outcome.Tallies[need].Percentile, need)})
+	}
+	for _, u := range t.graph.Uncertain {
+		r.Inputs = append(r.Inputs, estimate.DrawnInput{Input: u.Key, Name: u.Name, Group: u.Group, Unit: u.Unit, Spread: u.Spread, Source: u.Source})
+	}
+	t.drivers(r)
+	r.Method = t.method(o)
+	return r
+}
+
+// halfCoin is half the smallest coin: a total that comes to the single figure
+// holds, whatever the last bits of a sum of floats.
+func halfCoin(c money.Currency) float64 {
+	half := 0.5
+	for range c.MinorUnits() {
+		half /= 10
+	}
+	return half
+}
+
+// exact gives the percentiles of sorted numbers.
+func exact(sorted []float64) func(share float64) float64 {
+	return func(share float64) float64 { return risk.Percentile(sorted, share) }
+}
+
+func (t *telling) money(at func(float64) float64, output int) estimate.MoneyRange {
+	m := t.outcome.Moments[output]
+	return estimate.MoneyRange{P10: t.amount(at(0.1)), P50: t.amount(at(0.5)), P80: t.amount(at(0.8)), P90: t.amount(at(0.9)), Mean: t.amount(m.Mean()), StandardDeviation: t.amount(m.StandardDeviation())}
+}
+
+func (t *telling) amount(x float64) money.Amount { return t.currency.Cost(x, decimal.NewFromInt(1)) }
+
+func (t *telling) number(at func(float64) float64, output int) estimate.NumberRange {
+	m := t.outcome.Moments[output]
+	return estimate.NumberRange{P10: at(0.1), P50: at(0.5), P80: at(0.8), P90: at(0.9), Mean: m.Mean(), StandardDeviation: m.StandardDeviation()}
+}
+
+// drivers names the sources of the uncertainty of the total.
+func (t *telling) drivers(r *estimate.Range) {
+	names := map[string]string{}
+	for _, u := range t.graph.Uncertain {
+		if u.Group != "" {
+			names[u.Group] = "items of the group " + strings.TrimPrefix(u.Group, "group/")
+		} else {
+			names[u.Key] = u.Name
+		}
+	}
+	for _, d := range t.outcome.Drivers(0) {
+		source := t.sources[d.Source]
+		r.Drivers = append(r.Drivers, estimate.Driver{Input: source, Name: names[source], Share: d.Share, Correlation: d.Correlation})
+	}
+}
+
+// method says how to read the figures.
+func (t *telling) method(o Options) []string {
+	list := []string{
+		fmt.Sprintf("%d trials from seed %d: in each, every input below is drawn anew and the whole estimate follows, whole packs and rounding to the coin included; an input that several steps share is drawn once", o.Trials, o.Seed),
+		"p80 is the figure that is not passed in 80 of 100 trials; what no trial varies (scope, prices without a range, weather) is in none of them",
+		"percentiles of the total, the cash and the hours are exact for the trials; those of steps and needs within 0.025 %",
+		fmt.Sprintf("drivers: the square of each input's rank correlation with the total over the first %d trials at most, as a share of all of them; ranks weigh the largest a little more", risk.RankedTrials),
+		"PERT is the beta distribution with the mean (low + 4·likely + high)/6; low and high are the ends, and nothing lies beyond",
+	}
+	if len(t.graph.Uncertain) == 0 {
+		list = append(list, "nothing in this job varies: give numbers as {\"low\", \"likely\", \"high\"}")
+	}
+	return append(list, t.graph.Notes...)
+}
