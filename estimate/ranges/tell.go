@@ -25,12 +25,12 @@ type telling struct {
 
 func (t *telling) all(o Options) *estimate.Range {
 	e := t.graph.Estimate
-	totals := sorted(t.outcome.Kept[outTotal])
+	totals := sorted(t.outcome.Kept[0])
 	single := e.Budget.Total
 	r := &estimate.Range{Trials: o.Trials, Seed: o.Seed, SingleFigure: single,
 		Holds: risk.ShareWithin(totals, single.Float64()+halfCoin(t.currency)),
-		Total: t.money(exact(totals), outTotal), CashNeeded: t.money(exact(sorted(t.outcome.Kept[outCash])), outCash),
-		Hours: t.number(exact(sorted(t.outcome.Kept[outHours])), outHours),
+		Total: t.money(exact(totals), outTotal), CashNeeded: t.money(t.outcome.Tallies[outCash].Percentile, outCash),
+		Hours: t.number(t.outcome.Tallies[outHours].Percentile, outHours),
 		Steps: []estimate.StepRange{}, Order: []estimate.NeedRange{}, Drivers: []estimate.Driver{}, Inputs: []estimate.DrawnInput{},
 		Histogram: risk.Histogram(totals, bars), SCurve: risk.SCurve(totals)}
 	for i := range e.Steps {
@@ -97,7 +97,7 @@ func (t *telling) method(o Options) []string {
 	list := []string{
 		fmt.Sprintf("%d trials from seed %d: in each, every input below is drawn anew and the whole estimate follows, whole packs and rounding to the coin included; an input that several steps share is drawn once", o.Trials, o.Seed),
 		"p80 is the figure that is not passed in 80 of 100 trials; what no trial varies (scope, prices without a range, weather) is in none of them",
-		"percentiles of the total, the cash and the hours are exact for the trials; those of steps and needs within 0.025 %",
+		"percentiles of the total are exact for the trials, those of everything else within 0.025 %",
 		fmt.Sprintf("drivers: the square of each input's rank correlation with the total over the first %d trials at most, as a share of all of them; ranks weigh the largest a little more", risk.RankedTrials),
 		"PERT is the beta distribution with the mean (low + 4·likely + high)/6; low and high are the ends, and nothing lies beyond",
 	}

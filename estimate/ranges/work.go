@@ -13,7 +13,7 @@ import (
 // Trials are the totals of every trial, in their order: what two jobs that share
 // draws are compared by.
 type Trials struct {
-	Total, Cash, Hours []float64
+	Total []float64
 }
 
 // Work draws the uncertain inputs of an estimate and tells the range of its
@@ -34,7 +34,7 @@ func Work(ctx context.Context, g *estimate.Graph, o Options) (*estimate.Range, *
 	if err != nil {
 		return nil, nil, describe(err)
 	}
-	simulated := risk.Plan{Sampler: sampler, Inputs: len(p.inputs), Outputs: p.outputs, Keep: []int{outTotal, outCash, outHours}, Worker: p.worker, Trials: o.Trials, Workers: o.Workers}
+	simulated := risk.Plan{Sampler: sampler, Inputs: len(p.inputs), Outputs: p.outputs, Keep: []int{outTotal}, Worker: p.worker, Trials: o.Trials, Workers: o.Workers}
 	if o.Progress != nil {
 		simulated.Progress = func(done int) { o.Progress(done, o.Trials) }
 	}
@@ -48,7 +48,7 @@ func Work(ctx context.Context, g *estimate.Graph, o Options) (*estimate.Range, *
 	}
 	t := &telling{graph: g, plan: p, outcome: outcome, currency: currency, sources: sampler.Sources()}
 	r := t.all(o)
-	return r, &Trials{Total: outcome.Kept[outTotal], Cash: outcome.Kept[outCash], Hours: outcome.Kept[outHours]}, nil
+	return r, &Trials{Total: outcome.Kept[0]}, nil
 }
 
 // sorted returns a column in order; the column itself stays in that of trials.

@@ -7,7 +7,7 @@ import (
 )
 
 // RankedTrials is the most trials that drivers are ranked over.
-const RankedTrials = 16_384
+const RankedTrials = 4_096
 
 // Scores are ranked by class: classes are 1/128 wide, and all scores of one
 // share their middle rank. Against exact ranks that moves a correlation by less

@@ -1,6 +1,9 @@
 package risk
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
 // Input is an uncertain number.
 type Input struct {
@@ -72,6 +75,7 @@ func NewSampler(inputs []Input, correlations []Correlation, seed uint64) (*Sampl
 		s.inputs[i] = drawn{source: add(in.source()), spread: in.Spread}
 		if in.Spread.Varies() && in.Spread.Distribution == PERT {
 			alpha, _ := in.Spread.Shape()
+			alpha = math.Round(alpha*shapeSteps) / shapeSteps
 			if tables[alpha] == nil {
 				tables[alpha] = newBetaTable(alpha)
 			}
@@ -80,6 +84,10 @@ func NewSampler(inputs []Input, correlations []Correlation, seed uint64) (*Sampl
 	}
 	return s, nil
 }
+
+// shapeSteps is how finely shapes are told apart: spreads that differ in the last
+// bits only share a table.
+const shapeSteps = 1e9
 
 // Sources names what scores are drawn for: each group and each input without
 // one, in the order of Draw's scores.

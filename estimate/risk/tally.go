@@ -30,18 +30,27 @@ func newTally() *Tally {
 
 // add counts numbers.
 func (t *Tally) add(numbers []float64) {
+	least, most, counts, at := t.least, t.most, t.last, t.lastAt
 	for _, x := range numbers {
-		t.least, t.most = min(t.least, x), max(t.most, x)
-		if x <= 0 {
-			t.nothing++
-			continue
+		if x < least {
+			least = x
+		}
+		if x > most {
+			most = x
 		}
 		class := math.Float64bits(x) >> (52 - pageBits)
-		if at := class >> pageBits; at != t.lastAt {
+		if class>>pageBits != at || !(x > 0) {
+			if !(x > 0) {
+				t.nothing++
+				continue
+			}
+			at = class >> pageBits
 			t.turn(at)
+			counts = t.last
 		}
-		t.last[class&(1<<pageBits-1)]++
+		counts[class&(1<<pageBits-1)]++
 	}
+	t.least, t.most = least, most
 	t.count += len(numbers)
 }
 
