@@ -23,7 +23,21 @@ func (p *Coat) work(r *run, s *StepEstimate, at string) {
 	}
 	r.mask(&p.Masked, &p.StepBase, s, sel, true, at)
 	r.applicationHours(&p.StepBase, s, plan, sel.areaM2, p.Coats)
+	r.recoat(p, s, plan, sel, paint, at)
+	r.spreadOver(sel, r.tack)
+	r.tack = 0
+	film := float64(p.Coats) * nominal(&p.FilmPlan, paint)
+	r.filmCheck(p, s, sel, film, at)
+	r.lay(&p.StepBase, s, sel, paint, film)
 	r.paintWaste(s)
+}
+
+// nominal is the dry film asked for, of one coat.
+func nominal(f *FilmPlan, paint *products.Paint) float64 {
+	if f.DryFilmUM != nil {
+		return *f.DryFilmUM
+	}
+	return valueOr(paint.DryFilmUM, 0)
 }
 
 // applied is how a paint is put on: the method and what it loses.

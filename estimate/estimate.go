@@ -77,6 +77,8 @@ type StepEstimate struct {
 	Labour       string             `json:"labour"` // volunteer, paid or contract
 	Materials    []Material         `json:"materials"`
 	Mixing       []Mixing           `json:"mixing,omitempty"`
+	Recoat       []RecoatPlan       `json:"recoat,omitempty"`     // of coat steps: the coats below and their windows
+	FilmCheck    *FilmCheck         `json:"film_check,omitempty"` // of coat steps: the readings of the dry film
 	Working      []quantity.Working `json:"working"`
 	Instructions []string           `json:"instructions,omitempty"` // what to do before or in it, beside its figures
 	Wear         []string           `json:"wear"`                   // what to put on; the cautions say why

@@ -50,6 +50,7 @@ func (s *StepEstimate) sum(name, unit, of string, choose func(*quantity.Working)
 // sums adds the workings of what the fields of a step are the sums of.
 func (s *StepEstimate) sums() {
 	s.sum("litres", "L", "what leaves the tins for the surface", func(w *quantity.Working) bool { return w.Uses != "" && w.Unit == "L" && w.Quantity != "cleaning_l" })
+	s.sum("hours", "h", "the works of the step", func(w *quantity.Working) bool { return w.Quantity == "part_hours" })
 	s.sum("dry_film_kg", "kg", "the films", func(w *quantity.Working) bool { return w.Quantity == "dry_film_kg" })
 	s.sum("voc_kg", "kg", "what the paints and thinners give off", func(w *quantity.Working) bool { return w.Quantity == "voc_kg" })
 	s.sum("area_m2", "m²", "the colours", func(w *quantity.Working) bool { return w.Quantity == "area_m2" })

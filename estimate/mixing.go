@@ -49,10 +49,10 @@ func (r *run) batch(b *StepBase, f *FilmPlan, plan applied, paint *products.Pain
 // halving rule and the two points of a data sheet the shorter, and at most 4 h.
 func (r *run) potLife(b *StepBase, f *FilmPlan, paint *products.Paint, at string) (climate.PotLifeResult, float64, bool) {
 	temperature := *paint.PotLifeAtC
-	if f.TemperatureC != nil {
-		temperature = *f.TemperatureC
+	if t := workC(b, f); t != nil {
+		temperature = *t
 	} else {
-		r.assumed.add(b.ID, "temperature of "+paint.ID+" at the work, where temperature_c is not given: that of its pot life", temperature, "°C", "assumption: pot life halves with every 10 °C more (UFGS 09971 3.7.1.3); give temperature_c")
+		r.assumed.add(b.ID, "temperature of "+paint.ID+" at the work, where temperature_c and conditions are not given: that of its pot life", temperature, "°C", "assumption: pot life halves with every 10 °C more (UFGS 09971 3.7.1.3); give temperature_c")
 	}
 	p := climate.PotLife{PotLifeH: *paint.PotLifeH, AtC: *paint.PotLifeAtC, TemperatureC: &temperature,
 		PotLife2H: paint.PotLife2H, At2C: paint.PotLife2AtC, InductionH: paint.InductionH}

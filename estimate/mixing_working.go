@@ -67,6 +67,8 @@ func (r *run) lifeSymbols(b *StepBase, f *FilmPlan, paint *products.Paint, of st
 	temperature := value("pot_life_at_c")
 	if f.TemperatureC != nil {
 		temperature = quantity.Setting(b.ID, "temperature_c")
+	} else if b.Conditions != nil {
+		temperature = quantity.Setting(b.ID, "conditions/surface_c")
 	}
 	life := value("pot_life_h")
 	if of == "batch_h" {

@@ -21,6 +21,7 @@ func (r *run) remove(b *StepBase, s *StepEstimate, sel selection) (kilograms, fi
 		surface := &r.surfaces[p.surface]
 		f := &surface.faces[p.face]
 		comp := surface.component
+		r.bared(p)
 		share := min(p.share, f.paint)
 		f.paint -= share
 		known = known || comp.ExistingFilmUM > 0

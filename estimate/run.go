@@ -21,6 +21,8 @@ type run struct {
 	needs    needs
 	assumed  assumptions
 	weights  weights
+	topCoats map[[2]int]topCoat      // surface and face -> the last coat on it
+	tack     float64                 // weight of the tack coats of the step at hand
 	tapedM   float64                 // tape laid in steps that do other work
 	patches  map[string][]*TestPatch // step id -> its test patches
 	chosen   map[string]selection    // step id -> what it works on

@@ -37,6 +37,7 @@ func (p *Sand) work(r *run, s *StepEstimate, at string) {
 	}
 	r.mask(&p.Masked, &p.StepBase, s, sel, true, at)
 	if p.Scuff {
+		r.roughened(sel)
 		r.areaHours(&p.StepBase, s, "sand", sel.areaM2, 1)
 		return
 	}

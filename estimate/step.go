@@ -172,7 +172,9 @@ type Coat struct {
 	StepBase
 	Masked
 	FilmPlan
-	Product string `json:"product" doc:"product id of the paint"`
+	Product string   `json:"product" doc:"product id of the paint"`
+	GapH    *float64 `json:"gap_h,omitempty" limit:"[0,100000]" doc:"time between the end of the coat below and this one; follows from starts where both steps have it"`
+	Recoat  string   `json:"recoat,omitempty" doc:"in_time or missed: whether the coat below could still be coated as it was; missed adds the work that brings it back"`
 }
 
 // Mark paints markings.
@@ -211,7 +213,7 @@ func newStep(operation string) (any, bool) {
 	case "mask":
 		return &Mask{StepBase: base}, true
 	case "coat":
-		return &Coat{StepBase: base, FilmPlan: film}, true
+		return &Coat{StepBase: base, FilmPlan: film, Recoat: "in_time"}, true
 	case "mark":
 		return &Mark{StepBase: base, FilmPlan: film, Family: "polyurethane-gloss"}, true
 	}

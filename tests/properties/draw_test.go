@@ -153,6 +153,8 @@ func steps(t *rapid.T, on []any) []any {
 		{"operation": "coat", "product": "epoxy-primer", "dry_film_um": 20, "method": "hvlp", "loss_percent": 10},
 		{"operation": "coat", "product": "polyurethane-gloss-white", "dry_film_um": 45, "coats": 2, "method": "roller", "thinner_percent": 8},
 		{"operation": "coat", "product": "epoxy-primer-waterborne", "dry_film_um": 20, "method": "hvlp", "part_size": "edges", "gun_loss_l": 0.05, "hose_m": 3, "hose_bore_mm": 8, "cup_l": 0.6, "cleaning_l": 0.4, "temperature_c": 28, "film_rule": "min_90_10", "film_cov_ratio": 0.15},
+		{"operation": "coat", "product": "polyurethane-gloss-blue", "dry_film_um": 50, "method": "airless", "recoat": "missed", "thinner_percent": 4},
+		{"operation": "coat", "product": "epoxy-primer-high-build", "dry_film_um": 70, "method": "conventional", "gap_h": 200, "loss_percent": 5},
 		{"operation": "coat", "product": "polyurethane-gloss-orange", "dry_film_um": 50, "method": "brush", "labour": "paid", "mask": false},
 		{"operation": "mark", "markings": []any{"roundel"}, "dry_film_um": 30, "method": "brush", "labour": "contract"},
 	}
