@@ -47,6 +47,9 @@ type Blasting struct {
 
 	RemovedFilmUm         float64  `json:"removed_film_um" limit:"[0,20000]" doc:"thickness of the coating that comes off; 0 unless given"`
 	RemovedFilmDensityKgL *float64 `json:"removed_film_density_kg_l,omitempty" limit:"[0.5,10]" doc:"density of the coating that comes off; without it its kilograms are not given"`
+	FilmLeadPercent       *float64 `json:"film_lead_percent,omitempty" limit:"[0,100]" doc:"lead in the dry coating by mass, from a laboratory; 0.1 is 1000 mg/kg"`
+	FilmChromiumPercent   *float64 `json:"film_chromium_percent,omitempty" limit:"[0,100]" doc:"chromium in the dry coating by mass"`
+	FilmCadmiumPercent    *float64 `json:"film_cadmium_percent,omitempty" limit:"[0,100]" doc:"cadmium in the dry coating by mass"`
 	CollectedDebrisKg     *float64 `json:"collected_debris_kg,omitempty" limit:"[0,10000000]" doc:"waste that was swept up and weighed; gives recovery_percent"`
 	DrumL                 float64  `json:"drum_l" limit:"[1,20000]" doc:"content of one waste drum; 208.2 (55 US gallons) unless given"`
 	DrumFillPercent       float64  `json:"drum_fill_percent" limit:"[1,100]" doc:"how full it is filled; 90 unless given"`

@@ -10,7 +10,7 @@ func (b Blasting) Calculate() (Result, error) {
 	if err := b.withinLimits(); err != nil {
 		return Result{}, err
 	}
-	for _, part := range []func(*Result) error{b.air, b.hose, b.flow, b.media, b.waste, b.drums, b.dust} {
+	for _, part := range []func(*Result) error{b.air, b.hose, b.flow, b.media, b.waste, b.leachate, b.drums, b.dust} {
 		if err := part(&r); err != nil {
 			return Result{}, err
 		}
@@ -42,6 +42,9 @@ func (b Blasting) withinLimits() error {
 		{"breakdown", "%", b.BreakdownPercent, quantity.Limits{Low: 100 * breakdownLimits.Low, High: 100}},
 		{"carry-out", "%", b.CarryOutPercent, quantity.Limits{High: 99}},
 		{"removed film density", "kg/L", b.RemovedFilmDensityKgL, quantity.Limits{Low: 0.5, High: 10}},
+		{"lead", "%", b.FilmLeadPercent, quantity.Limits{High: 100}},
+		{"chromium", "%", b.FilmChromiumPercent, quantity.Limits{High: 100}},
+		{"cadmium", "%", b.FilmCadmiumPercent, quantity.Limits{High: 100}},
 		{"collected debris", "kg", b.CollectedDebrisKg, quantity.Limits{High: 1e7}},
 		{"working charge", "kg", &b.WorkingChargeKg, quantity.Limits{High: 100000}},
 		{"batch", "kg", b.BatchKg, quantity.Limits{Low: 0.1, High: 100000}},

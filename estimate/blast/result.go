@@ -42,18 +42,19 @@ type Result struct {
 	Batches         *float64 `json:"batches,omitempty"`       // that are thrown until spent, whole where batch_kg is given
 	MediaBoughtKg   *float64 `json:"media_bought_kg,omitempty"`
 
-	RemovedFilmKg          *float64 `json:"removed_film_kg,omitempty"`
-	WasteKg                *float64 `json:"waste_kg,omitempty"` // media used and film removed
-	RecoveryPercent        *float64 `json:"recovery_percent,omitempty"`
-	FilmInWastePercent     *float64 `json:"film_in_waste_percent,omitempty"`            // by mass
-	FilmInWasteOncePercent *float64 `json:"film_in_waste_single_use_percent,omitempty"` // were the media thrown once
-	ConcentrationRatio     *float64 `json:"concentration_ratio,omitempty"`              // of the two: how much more metal of the paint a kilogram of waste holds
-	DrumKg                 *float64 `json:"drum_kg,omitempty"`                          // waste that one drum holds
-	Drums                  *int     `json:"drums,omitempty"`
-	DustKg                 *float64 `json:"dust_kg,omitempty"`
-	DustPM10Kg             *float64 `json:"dust_pm10_kg,omitempty"`
-	DustPM25Kg             *float64 `json:"dust_pm25_kg,omitempty"`
-	DustReason             string   `json:"dust_reason,omitempty"` // why no dust is given
+	RemovedFilmKg          *float64   `json:"removed_film_kg,omitempty"`
+	WasteKg                *float64   `json:"waste_kg,omitempty"` // media used and film removed
+	RecoveryPercent        *float64   `json:"recovery_percent,omitempty"`
+	FilmInWastePercent     *float64   `json:"film_in_waste_percent,omitempty"`            // by mass
+	FilmInWasteOncePercent *float64   `json:"film_in_waste_single_use_percent,omitempty"` // were the media thrown once
+	ConcentrationRatio     *float64   `json:"concentration_ratio,omitempty"`              // of the two: how much more metal of the paint a kilogram of waste holds
+	Leachate               []Leachate `json:"leachate,omitempty"`                         // of the metals that were given
+	DrumKg                 *float64   `json:"drum_kg,omitempty"`                          // waste that one drum holds
+	Drums                  *int       `json:"drums,omitempty"`
+	DustKg                 *float64   `json:"dust_kg,omitempty"`
+	DustPM10Kg             *float64   `json:"dust_pm10_kg,omitempty"`
+	DustPM25Kg             *float64   `json:"dust_pm25_kg,omitempty"`
+	DustReason             string     `json:"dust_reason,omitempty"` // why no dust is given
 
 	Working  []quantity.Working `json:"working"`
 	Warnings []string           `json:"warnings,omitempty"`

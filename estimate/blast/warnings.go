@@ -31,6 +31,13 @@ func (b Blasting) warnings(r Result) []string {
 	add(b.RemovedFilmUm > 0 && b.AreaM2 == nil, "removed_film_um is given without area_m2, so no removed film is weighed")
 	add(b.Recovered && b.BatchPasses == nil && r.MediaBoughtKg != nil && b.WorkingChargeKg == 0,
 		"working_charge_kg is 0: the media that fill the machine are not among those bought")
+	for _, l := range r.Leachate {
+		add(l.MayBeHazardous && !l.SingleUseMayHazardous,
+			"recycling the media gathers the %s of the paint: its leachate may reach %.3g mg/L, over the limit of %g, where media thrown once stay below; have the waste tested before it goes anywhere", l.Metal, l.LeachateMostGM3, l.LimitGM3)
+		add(l.MayBeHazardous && l.SingleUseMayHazardous, "the leachate of the waste may reach %.3g mg/L of %s, over the limit of %g: have it tested before it goes anywhere", l.LeachateMostGM3, l.Metal, l.LimitGM3)
+	}
+	add((b.FilmLeadPercent != nil || b.FilmChromiumPercent != nil || b.FilmCadmiumPercent != nil) && r.FilmInWastePercent == nil,
+		"metals of the paint are given, and how much paint is in the waste is not known: give area_m2, strip_rate_m2_h, removed_film_um and removed_film_density_kg_l")
 	add(b.AreaM2 != nil && b.StripRateM2H == nil, "strip_rate_m2_h is not given, so hours and media of the area are left out")
 	add(b.book != nil, "the strip rate is the catalogue's, carried to this nozzle, pressure and film: measure a test patch before you rely on it")
 	add(b.RateBasis == Burdened && b.AvailabilityPercent == 100,

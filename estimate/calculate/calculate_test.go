@@ -2,6 +2,7 @@ package calculate
 
 import (
 	"encoding/json"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -116,4 +117,29 @@ func TestAMarkingIsMeasured(t *testing.T) {
 	assert.InEpsilon(t, 5.0, answer["edge_once_m"], 1e-9)
 	_, faults = ask(t, "marking", `{"kind": "stripe", "length_m": -2, "width_m": 0.5, "colour": "Green!"}`)
 	assert.Equal(t, map[string]string{"/length_m": "out_of_range", "/colour": "wrong_type"}, faults)
+}
+
+// What the catalogue knows of a medium goes by the substrate and the pressure,
+// and a strip rate of its own says that it is an estimate.
+func TestBlastingTakesTheBookWhereTheInputIsSilent(t *testing.T) {
+	const bead = `"nozzle_bore_mm": 6.35, "pressure_kpa": 240, "media": "glass-bead-fine", "recovered": true, "working_charge_kg": 25, "removed_film_um": 250, "area_m2": 12`
+	result := func(text string) map[string]any {
+		answer, faults := ask(t, "blasting", text)
+		require.Empty(t, faults)
+		return answer
+	}
+	book := result(`{` + bead + `}`)
+	assert.InEpsilon(t, 3, book["strip_rate_used_m2_h"], 1e-9, "the catalogue's, at its own nozzle, pressure and film")
+	assert.InEpsilon(t, 1, book["strip_rate_low_m2_h"], 1e-9)
+	assert.InEpsilon(t, 6, book["strip_rate_high_m2_h"], 1e-9)
+	assert.Contains(t, book["strip_rate_from"], "assumption")
+	assert.InEpsilon(t, 10, book["uses"], 1e-9, "no substrate: the trade's figure")
+	own := result(`{` + bead + `, "strip_rate_m2_h": 2, "substrate": "aluminium"}`)
+	assert.Equal(t, "given", own["strip_rate_from"])
+	assert.InEpsilon(t, 1/(0.021*math.Pow(240/172.37, math.Log(1.5)/math.Log(100.0/60))+0.05), own["uses"], 1e-6, "D-4, D-7, and 5 % spilt")
+
+	_, faults := ask(t, "blasting", `{`+bead+`, "substrate": "cheese"}`)
+	assert.Equal(t, map[string]string{"/substrate": "unknown_kind"}, faults)
+	_, faults = ask(t, "blasting", `{"nozzle_bore_mm": 6.35, "pressure_kpa": 240, "media": "glass-bead-fine", "feed": "suction", "area_m2": 12}`)
+	assert.Empty(t, faults, "without a flow a suction feed still has its air")
 }
