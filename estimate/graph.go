@@ -22,6 +22,8 @@ type Graph struct {
 	Notes     []string    // what the graph cannot follow, for the assumptions
 
 	Correlations []risk.Correlation // between keys and groups of uncertain inputs
+
+	run *run
 }
 
 // Trace works a job out as Run does, and its graph. The error, a *fault.Error,
@@ -36,7 +38,7 @@ func Trace(job *Job, catalogue *products.Catalogue) (*Graph, error) {
 
 // trace builds the graph of a run.
 func (r *run) trace(catalogue *products.Catalogue) (*Graph, error) {
-	g := &Graph{Estimate: r.estimate, Correlations: r.job.Correlated()}
+	g := &Graph{Estimate: r.estimate, Correlations: r.job.Correlated(), run: r}
 	parts := r.parts()
 	if loose := r.looseRanges(parts); len(loose) > 0 {
 		responses, notes := r.responses(parts, loose, catalogue)

@@ -67,17 +67,9 @@ func (r *run) ownProduct(id string) bool {
 // sold apart: each in its ratio, so that all that is needed can be mixed.
 func (r *run) buy(line *OrderLine, p products.Product, offers []offer) error {
 	wanted := max(line.ToBuy, p.Base().MinimumOrder)
-	parts := []products.MixShare{{Ratio: 1}}
-	if paint, ok := p.(*products.Paint); ok && paint.SoldApart() {
-		parts = paint.Mix.Parts()
-	}
-	whole := 0.0
-	for _, part := range parts {
-		whole += part.Ratio
-	}
 	line.Bought = math.Inf(1)
-	for _, part := range parts {
-		share := part.Ratio / whole
+	for _, part := range sharesOf(p) {
+		share := part.Ratio
 		bought, err := cover(line.SameBatch, wanted*share, part.Part, offers)
 		if err != nil {
 			return err

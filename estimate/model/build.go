@@ -78,7 +78,7 @@ func (g *building) vertex(node quantity.Node, value float64) (int, error) {
 	}
 	g.open[node] = true
 	p := &g.parts[i]
-	v := Vertex{Node: node, Kind: Worked, Value: p.working.Value, Unit: p.working.Unit, Text: p.working.Formula}
+	v := Vertex{Node: node, Kind: Worked, Value: p.working.Value, Unit: p.working.Unit, Text: p.working.Formula, Source: p.working.Source}
 	var err error
 	if v.Formula, err = formula.Read(p.working.Formula); err != nil {
 		return 0, fmt.Errorf("%v: %w", node, err)

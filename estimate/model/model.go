@@ -22,6 +22,7 @@ type Vertex struct {
 	Value   float64 // in the estimate
 	Unit    string
 	Text    string // the formula as it is shown
+	Source  string // where the formula is from
 	Formula formula.Formula
 	Terms   []TermOf // in the order of their names
 	Steps   Steps    // of a Stepped vertex
