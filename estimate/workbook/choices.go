@@ -22,7 +22,6 @@ func (b *book) writeOrderChoices() {
 	s := &b.packs
 	s.add(cell{value: "Packs", style: title})
 	s.add(cell{value: "The purchases among which the order takes the cheapest. They reach to a few times the need of the estimate; beyond that, ask the engine.", style: note})
-	s.add(cell{value: "Prices of packs are on the yellow ground: change them here.", style: note})
 	e := b.graph.Estimate
 	for i := range e.Order {
 		if choices := b.graph.Choices(&e.Order[i]); choices != nil {
@@ -82,7 +81,7 @@ func (b *book) block(line *estimate.OrderLine, c estimate.Choice, need string) (
 	s.add(cell{value: name, style: section})
 	sizes, prices := []cell{heading("content of a pack, " + line.Unit)}, []cell{heading("price of a pack")}
 	for _, p := range c.Packs {
-		sizes, prices = append(sizes, cell{value: p.Size, style: figure}), append(prices, cell{value: p.Price, style: input})
+		sizes, prices = append(sizes, cell{value: p.Size, style: figure}), append(prices, worked(b.price[priceName(line, c, p)], p.Price, cash))
 	}
 	sizeRow, priceRow := s.add(sizes...), s.add(prices...)
 	columns := make([]string, len(c.Packs))

@@ -1,9 +1,12 @@
 package workbook
 
 import (
+	"fmt"
 	"slices"
 	"sort"
+	"strings"
 
+	"filmbuild/estimate"
 	"filmbuild/estimate/model"
 )
 
@@ -44,6 +47,33 @@ func (b *book) writeInputs() {
 			b.input(i)
 		}
 	}
+	b.prices()
+}
+
+// prices lists the price of every pack on sale of what is in the order.
+func (b *book) prices() {
+	b.price = map[string]string{}
+	s := &b.inputs
+	for i := range b.graph.Estimate.Order {
+		line := &b.graph.Estimate.Order[i]
+		for _, c := range b.graph.Choices(line) {
+			for _, p := range c.Packs {
+				name := priceName(line, c, p)
+				if _, again := b.price[name]; again {
+					continue
+				}
+				if len(b.price) == 0 {
+					s.add(cell{value: "Prices of packs, " + b.graph.Estimate.Currency, style: section})
+				}
+				row := s.add(text(name), cell{value: p.Price, style: input}, text(b.graph.Estimate.Currency), words("the job's price, or the catalogue's invented one"))
+				b.price[name] = s.at("B", row)
+			}
+		}
+	}
+}
+
+func priceName(line *estimate.OrderLine, c estimate.Choice, p estimate.ChoicePack) string {
+	return fmt.Sprintf("price of %g %s of %s", p.Size, line.Unit, strings.TrimSpace(line.Product+" "+c.Part))
 }
 
 // editable reports whether a vertex has a cell among the inputs: the inputs of

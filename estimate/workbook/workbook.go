@@ -13,8 +13,9 @@ import (
 // book is a workbook in the making.
 type book struct {
 	graph  *estimate.Graph
-	cells  map[int]string // vertex of the graph -> reference to the cell with its value
-	choice map[string]string
+	cells  map[int]string    // vertex of the graph -> reference to the cell with its value
+	choice map[string]string // node of the order -> cell with the cheapest cover
+	price  map[string]string // what a pack is called -> cell with its price
 
 	summary, parts, steps, order, budget, ranges, working, sources, inputs, packs sheet
 }

@@ -167,3 +167,61 @@ func TestLibreOfficeWorksOutTheSame(t *testing.T) {
 		t.Run(id, func(t *testing.T) { agrees(t, f, want[id]) })
 	}
 }
+
+// TestAnAreaAPriceAndAnEfficiency changes the inputs that people change most, so
+// that another purchase becomes the cheapest (invented products; identity).
+func TestAnAreaAPriceAndAnEfficiency(t *testing.T) {
+	job := func(area, efficiency float64, price string) []byte {
+		text, err := json.Marshal(map[string]any{
+			"name": "=1+1", "currency": "KWD", "tax_percent": 7, "contingency_percent": 12.5, "allowance_percent": 5,
+			"components": []any{map[string]any{"id": "deck", "shape": map[string]any{"kind": "measured", "area_m2": area}}},
+			"products": []any{map[string]any{"id": "p", "kind": "paint", "name": "Invented primer", "volume_solids_percent": 55, "packs": []any{
+				map[string]any{"pack_l": 5, "price": price}, map[string]any{"pack_l": 1, "price": "34.125"}, map[string]any{"pack_l": 0.4, "price": "16.050"}}}},
+			"steps": []any{map[string]any{"id": "c", "operation": "coat", "on": []any{"deck"}, "product": "p", "dry_film_um": 40, "coats": 2, "transfer_efficiency_percent": efficiency, "method": "hvlp"}},
+			"labour": map[string]any{"volunteer_rate": "3.275"},
+		})
+		require.NoError(t, err)
+		return text
+	}
+	f := written(t, trace(t, job(60, 65, "140.000")))
+	set := func(what string, value float64) {
+		rows, err := f.GetRows("Inputs")
+		require.NoError(t, err)
+		for i, row := range rows {
+			if len(row) > 1 && row[0] == what {
+				require.NoError(t, f.SetCellValue("Inputs", "B"+strconv.Itoa(i+1), value))
+				return
+			}
+		}
+		require.Fail(t, "no input", what)
+	}
+	set("area of deck, face surface", 83.3)
+	set("transfer efficiency of step c", 50)
+	set("price of 5 L of p", 190)
+	after := recalculated(t, map[string]*excelize.File{"after": f})["after"]
+	agrees(t, after, trace(t, job(83.3, 50, "190.000")).Estimate)
+	title, err := after.GetCellValue("Summary", "A1")
+	require.NoError(t, err)
+	assert.Equal(t, "=1+1", title, "a text is never a formula")
+	formula, err := after.GetCellFormula("Summary", "A1")
+	require.NoError(t, err)
+	assert.Empty(t, formula)
+}
+
+// TestNoCellIsAnError: no cell of a recalculated workbook holds an error.
+func TestNoCellIsAnError(t *testing.T) {
+	f := recalculated(t, map[string]*excelize.File{"jet-trainer": written(t, trace(t, exampleJob(t, "jet-trainer")))})["jet-trainer"]
+	seen := 0
+	for _, sheet := range f.GetSheetList() {
+		rows, err := f.GetRows(sheet)
+		require.NoError(t, err)
+		for i, row := range rows {
+			for k, cell := range row {
+				seen++
+				assert.False(t, strings.HasPrefix(cell, "#"), "%s row %d column %d holds %s", sheet, i+1, k+1, cell)
+				assert.NotContains(t, cell, "Err:")
+			}
+		}
+	}
+	assert.Greater(t, seen, 1000)
+}
