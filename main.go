@@ -3,6 +3,7 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"errors"
@@ -15,6 +16,7 @@ import (
 	"os"
 	"os/signal"
 	"path/filepath"
+	"slices"
 	"strings"
 	"syscall"
 	"time"
@@ -26,6 +28,7 @@ import (
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/sheets"
 	"filmbuild/estimate/units"
+	"filmbuild/estimate/workbook"
 	"filmbuild/products"
 	"filmbuild/surfaces/mesh"
 )
@@ -34,7 +37,7 @@ const usage = `filmbuild works out what it takes to strip a large static machine
 
   filmbuild [serve] [-addr 127.0.0.1:8080]
         the page and the API
-  filmbuild estimate [-format table|json|csv] [-table TABLE]
+  filmbuild estimate [-format table|json|csv|xlsx] [-table TABLE]
                      [-bom] [-units si|us] [-example NAME] [FILE|-]
         work a job out; without a file, the built-in example; TABLE is for
         csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative
@@ -120,7 +123,7 @@ func version(args []string, s streams) int {
 // work prints the estimate of a job.
 func work(args []string, s streams) int {
 	flags := flag.NewFlagSet("estimate", flag.ContinueOnError)
-	format := flags.String("format", "table", "table, json or csv")
+	format := flags.String("format", "table", "table, json, csv or xlsx (a workbook: send it into a file)")
 	table := flags.String("table", "steps", "which table, for csv")
 	bom := flags.Bool("bom", false, "byte order mark before the csv, for spreadsheets")
 	system := flags.String("units", "si", "si or us, for the table")
@@ -129,8 +132,8 @@ func work(args []string, s streams) int {
 		return code
 	}
 	shown, err := units.ParseSystem(*system)
-	if err == nil && *format != "table" && *format != "json" && *format != "csv" {
-		err = fmt.Errorf("format %q is not known; give table, json or csv", *format)
+	if err == nil && !slices.Contains([]string{"table", "json", "csv", "xlsx"}, *format) {
+		err = fmt.Errorf("format %q is not known; give table, json, csv or xlsx", *format)
 	}
 	data, readErr := input(flags.Arg(0), *name, s)
 	if err = errors.Join(err, readErr); err != nil {
@@ -141,16 +144,17 @@ func work(args []string, s streams) int {
 	if err != nil {
 		return broken(err, s)
 	}
-	e, err := estimate.NewReader(beside(flags.Arg(0))).Estimate(data, catalogue)
+	g, err := estimate.NewReader(beside(flags.Arg(0))).Trace(data, catalogue)
 	if err != nil {
 		return faulty(err, s.err)
 	}
-	return write(e, *format, *table, *bom, shown, s)
+	return write(g, *format, *table, *bom, shown, s)
 }
 
-func write(e *estimate.Estimate, format, table string, bom bool, system units.System, s streams) int {
+func write(g *estimate.Graph, format, table string, bom bool, system units.System, s streams) int {
 	var text []byte
 	var err error
+	e := g.Estimate
 	switch format {
 	case "json":
 		text, err = json.MarshalIndent(e, "", "  ")
@@ -159,6 +163,10 @@ func write(e *estimate.Estimate, format, table string, bom bool, system units.Sy
 		if text, err = report.CSV(e, table); err == nil && bom {
 			text = report.Marked(text)
 		}
+	case "xlsx":
+		var file bytes.Buffer
+		err = workbook.Write(&file, g)
+		text = file.Bytes()
 	default:
 		text = []byte(report.Table(e, system))
 	}

@@ -1,6 +1,7 @@
 package api
 
 import (
+	"bytes"
 	"net/http"
 
 	"github.com/gin-gonic/gin"
@@ -9,15 +10,16 @@ import (
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/units"
+	"filmbuild/estimate/workbook"
 )
 
 // estimates works a job out. It stores nothing.
 //
 //	@Summary		Work a job out
-//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form) or narrative (the costs in plain words); as text the table of the command line, ?units=si or us.
+//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As a workbook (XLSX) its formulas are alive: change a number on the sheet Inputs and the rest follows. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form) or narrative (the costs in plain words); as text the table of the command line, ?units=si or us.
 //	@Tags			estimates
 //	@Accept			json
-//	@Produce		json,text/csv,plain
+//	@Produce		json,text/csv,plain,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet
 //	@Param			job		body		estimate.Job	true	"the job"
 //	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget, buyers, lines, hours, funding, narrative)
 //	@Param			bom		query		string			false	"true puts the byte order mark in front, for spreadsheets that take UTF-8 for another code"	Enums(false, true)
@@ -31,7 +33,7 @@ import (
 //	@Failure		500		{object}	Problem
 //	@Router			/v1/estimates [post]
 func (s *Server) estimates(c *gin.Context) {
-	form := accepts(c, "", "application/json", "text/csv", "text/plain")
+	form := accepts(c, "", "application/json", "text/csv", "text/plain", spreadsheet)
 	if form == "" {
 		return
 	}
@@ -52,12 +54,34 @@ func (s *Server) estimates(c *gin.Context) {
 		refuseError(c, err)
 		return
 	}
+	if form == spreadsheet {
+		s.respondWorkbook(c, data)
+		return
+	}
 	e, err := s.reader.Estimate(data, s.catalogue)
 	if err != nil {
 		refuseError(c, err)
 		return
 	}
 	respondEstimate(c, e, form, table, system, bom == "true")
+}
+
+// spreadsheet is the media type of an Open XML workbook.
+const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+
+// respondWorkbook answers with the workbook of a job.
+func (s *Server) respondWorkbook(c *gin.Context, job []byte) {
+	g, err := s.reader.Trace(job, s.catalogue)
+	var file bytes.Buffer
+	if err == nil {
+		err = workbook.Write(&file, g)
+	}
+	if err != nil {
+		refuseError(c, err)
+		return
+	}
+	c.Header("Content-Disposition", `attachment; filename="estimate.xlsx"`)
+	send(c, http.StatusOK, spreadsheet, file.Bytes())
 }
 
 // respondEstimate answers with one of the forms that an estimate is printed in.

@@ -31,9 +31,6 @@ func (g *Graph) Describe(n quantity.Node) Described {
 	return d
 }
 
-// Node names a working of the line in the graph.
-func (line *OrderLine) Node(name string) quantity.Node { return line.node(name) }
-
 // Node names the line's amount in the graph; it is the zero Node where the
 // amount is no working.
 func (l *BudgetLine) Node() quantity.Node { return l.node }

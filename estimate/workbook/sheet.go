@@ -73,6 +73,8 @@ func (s *sheet) span(column string, first, last int) string {
 	return fmt.Sprintf("%s!$%s$%d:$%s$%d", s.name, column, first, column, last)
 }
 
+const titleHeight = 27 // points
+
 // write streams the sheet into a file.
 func (s *sheet) write(f *excelize.File, styles map[style]int) error {
 	w, err := f.NewStreamWriter(s.name)
@@ -104,7 +106,11 @@ func (s *sheet) write(f *excelize.File, styles map[style]int) error {
 		if err != nil {
 			return err
 		}
-		if err := w.SetRow(from, cells); err != nil {
+		options := excelize.RowOpts{}
+		if len(row) > 0 && row[0].style == title {
+			options.Height = titleHeight
+		}
+		if err := w.SetRow(from, cells, options); err != nil {
 			return err
 		}
 	}

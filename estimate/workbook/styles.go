@@ -33,7 +33,7 @@ func addStyles(f *excelize.File, places int) (map[style]int, error) {
 		plain:   {Font: font(11, false, ink), Alignment: upper},
 		wrapped: {Font: font(11, false, ink), Alignment: wrap},
 		title:   {Font: font(18, true, ink)},
-		note:    {Font: font(10, false, muted), Alignment: wrap},
+		note:    {Font: font(10, false, muted)},
 		head:    {Font: font(11, true, ink), Fill: fill(ground), Border: bottom, Alignment: wrap},
 		section: {Font: font(13, true, ink)},
 		figure:  {Font: font(11, false, ink), CustomNumFmt: &number, Alignment: upper},

@@ -66,10 +66,10 @@ func (b *book) save(w io.Writer) error {
 			_, err = f.NewSheet(s.name)
 		}
 		if err == nil {
-			err = s.write(f, styles)
+			err = layOut(f, s.name)
 		}
 		if err == nil {
-			err = f.SetPageLayout(s.name, page())
+			err = s.write(f, styles)
 		}
 		if err != nil {
 			return err
@@ -78,9 +78,14 @@ func (b *book) save(w io.Writer) error {
 	return f.Write(w)
 }
 
-func page() *excelize.PageLayoutOptions {
-	landscape, width, height := "landscape", 1, 0
-	return &excelize.PageLayoutOptions{Orientation: &landscape, FitToWidth: &width, FitToHeight: &height}
+// layOut makes a sheet print across one landscape page. It comes before the rows
+// are streamed: what follows them is left out of the file.
+func layOut(f *excelize.File, sheet string) error {
+	landscape, paper, width, height, fit := "landscape", 9, 1, 0, true
+	if err := f.SetPageLayout(sheet, &excelize.PageLayoutOptions{Orientation: &landscape, Size: &paper, FitToWidth: &width, FitToHeight: &height}); err != nil {
+		return err
+	}
+	return f.SetSheetProps(sheet, &excelize.SheetPropsOptions{FitToPage: &fit})
 }
 
 // figure is a cell that shows a node of the graph, or nothing where it has none.
