@@ -177,7 +177,7 @@ func TestAnAreaAPriceAndAnEfficiency(t *testing.T) {
 			"components": []any{map[string]any{"id": "deck", "shape": map[string]any{"kind": "measured", "area_m2": area}}},
 			"products": []any{map[string]any{"id": "p", "kind": "paint", "name": "Invented primer", "volume_solids_percent": 55, "packs": []any{
 				map[string]any{"pack_l": 5, "price": price}, map[string]any{"pack_l": 1, "price": "34.125"}, map[string]any{"pack_l": 0.4, "price": "16.050"}}}},
-			"steps": []any{map[string]any{"id": "c", "operation": "coat", "on": []any{"deck"}, "product": "p", "dry_film_um": 40, "coats": 2, "transfer_efficiency_percent": efficiency, "method": "hvlp"}},
+			"steps":  []any{map[string]any{"id": "c", "operation": "coat", "on": []any{"deck"}, "product": "p", "dry_film_um": 40, "coats": 2, "transfer_efficiency_percent": efficiency, "method": "hvlp"}},
 			"labour": map[string]any{"volunteer_rate": "3.275"},
 		})
 		require.NoError(t, err)
