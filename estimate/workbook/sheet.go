@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"math"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -73,7 +74,28 @@ func (s *sheet) span(column string, first, last int) string {
 	return fmt.Sprintf("%s!$%s$%d:$%s$%d", s.name, column, first, column, last)
 }
 
-const titleHeight = 27 // points
+const (
+	titleHeight = 27 // points
+	lineHeight  = 15
+)
+
+// height is what a row needs for its wrapped texts; 0 leaves it to the program.
+// Rows are streamed, and not every program measures texts on opening.
+func (s *sheet) height(row []cell) float64 {
+	if len(row) > 0 && row[0].style == title {
+		return titleHeight
+	}
+	lines := 1.0
+	for k, c := range row {
+		if shown, ok := c.value.(string); ok && (c.style == wrapped || c.style == head) && k < len(s.widths) {
+			lines = math.Max(lines, math.Ceil(float64(len([]rune(shown)))/s.widths[k]))
+		}
+	}
+	if lines == 1 {
+		return 0
+	}
+	return lines * lineHeight
+}
 
 // write streams the sheet into a file.
 func (s *sheet) write(f *excelize.File, styles map[style]int) error {
@@ -106,11 +128,7 @@ func (s *sheet) write(f *excelize.File, styles map[style]int) error {
 		if err != nil {
 			return err
 		}
-		options := excelize.RowOpts{}
-		if len(row) > 0 && row[0].style == title {
-			options.Height = titleHeight
-		}
-		if err := w.SetRow(from, cells, options); err != nil {
+		if err := w.SetRow(from, cells, excelize.RowOpts{Height: s.height(row)}); err != nil {
 			return err
 		}
 	}

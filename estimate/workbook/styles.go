@@ -27,10 +27,10 @@ func addStyles(f *excelize.File, places int) (map[style]int, error) {
 		return &excelize.Font{Family: "Calibri", Size: size, Bold: bold, Color: colour}
 	}
 	upper := &excelize.Alignment{Vertical: "top"}
-	wrap := &excelize.Alignment{Vertical: "top", WrapText: true}
+	wrap := &excelize.Alignment{Vertical: "top", WrapText: true, Indent: 1}
 	styles := map[style]int{}
 	for s, look := range map[style]*excelize.Style{
-		plain:   {Font: font(11, false, ink), Alignment: upper},
+		plain:   {Font: font(11, false, ink), Alignment: &excelize.Alignment{Vertical: "top", Indent: 1}},
 		wrapped: {Font: font(11, false, ink), Alignment: wrap},
 		title:   {Font: font(18, true, ink)},
 		note:    {Font: font(10, false, muted)},
