@@ -181,6 +181,10 @@ type Assumption struct {
 	Unit   string   `json:"unit,omitempty"`
 	Source string   `json:"source"`
 	Steps  []string `json:"steps,omitempty"` // the steps that rest on it
+
+	Low    *float64 `json:"low,omitempty"`    // of what test patches gave: the ends that the ranges use
+	High   *float64 `json:"high,omitempty"`   // as far as it may be off the other way
+	Spread string   `json:"spread,omitempty"` // the rule that set them
 }
 
 // Caution is a danger with the usual care against it.

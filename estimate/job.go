@@ -121,6 +121,11 @@ type TestPatch struct {
 	MediaKg *float64 `json:"media_kg,omitempty" limit:"[0.001,10000]" doc:"abrasive thrown at it"`
 	Litres  *float64 `json:"litres,omitempty" limit:"[0.00001,1000]" doc:"paint (unthinned) or liquid used on it"`
 	FilmUM  *float64 `json:"film_um,omitempty" limit:"[0.1,5000]" doc:"dry film measured on it"`
+
+	UsableMediaKg *float64 `json:"usable_media_kg,omitempty" limit:"[0,10000]" doc:"of the abrasive thrown, what is still good after it was collected and sieved"`
+	Discs         *float64 `json:"discs,omitempty" limit:"[0.01,10000]" doc:"discs worn out on it"`
+	Crew          *int     `json:"crew,omitempty" limit:"[1,200]" doc:"people who did it; those of the step where left out"`
+	Nozzles       *int     `json:"nozzles,omitempty" limit:"[1,50]" doc:"nozzles that did it; those of the step where left out"`
 }
 
 // Defaults makes a component stand for one part.

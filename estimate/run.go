@@ -25,6 +25,7 @@ type run struct {
 	tack     float64                 // weight of the tack coats of the step at hand
 	tapedM   float64                 // tape laid in steps that do other work
 	patches  map[string][]*TestPatch // step id -> its test patches
+	stepOf   map[string]Step         // step id -> the step, of those that have test patches
 	chosen   map[string]selection    // step id -> what it works on
 
 	taken      []float64 // out of each entry of the stock
@@ -59,6 +60,7 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}
+	r.patchAssumptions()
 	r.labourHours()
 	if err := faults.Err(); err != nil {
 		return nil, err

@@ -51,9 +51,12 @@ func (p *Sand) work(r *run, s *StepEstimate, at string) {
 
 func (r *run) discs(p *Sand, s *StepEstimate, disc *products.Disc, sel selection) {
 	one, source, from := disc.AreaM2, r.sourceOf(disc, "area_m2"), valueOf("product", disc.ID, "area_m2")
-	if p.DiscAreaM2 != nil {
+	switch t := r.tested(p.ID); {
+	case t.discs > 0:
+		one, source, from = t.wornM2/t.discs, "test patch", patched(p.ID, "disc_area_m2")
+	case p.DiscAreaM2 != nil:
 		one, source, from = *p.DiscAreaM2, "the job", quantity.Setting(p.ID, "disc_area_m2")
-	} else {
+	default:
 		r.assumed.add(p.ID, "area one "+disc.ID+" prepares", one, "m²", source)
 	}
 	count := sel.areaM2 / one

@@ -8,7 +8,7 @@ import (
 // testPatches checks the trial areas and sorts them by the steps they stand
 // for.
 func (r *run) testPatches() {
-	r.patches = map[string][]*TestPatch{}
+	r.patches, r.stepOf = map[string][]*TestPatch{}, map[string]Step{}
 	steps := map[string]Step{}
 	for _, s := range r.job.Steps {
 		if s != nil {
@@ -23,9 +23,10 @@ func (r *run) testPatches() {
 		if len(p.For) == 0 {
 			r.faults.Add(at+"/for", "required", "for is empty; name the steps that the test patch stands for")
 		}
-		if p.Minutes == nil && p.MediaKg == nil && p.Litres == nil && !r.faults.HasBelow(at) {
-			r.faults.Add(at, "required", "the test patch measures nothing; give minutes, media_kg or litres")
+		if p.Minutes == nil && p.MediaKg == nil && p.Litres == nil && p.Discs == nil && !r.faults.HasBelow(at) {
+			r.faults.Add(at, "required", "the test patch measures nothing; give minutes, media_kg, litres or discs")
 		}
+		r.patchSense(p, at)
 		if p.FilmUM != nil && p.Litres == nil {
 			r.faults.Add(at+"/litres", "required", "litres is missing; a measured film gives the transfer efficiency only with the paint used on it")
 		}
@@ -40,12 +41,28 @@ func (r *run) testPatches() {
 				r.faults.Addf(at+"/for/"+strconv.Itoa(k), "duplicate_id", "step %q is named twice; a patch counts once", id)
 			default:
 				of, known = of.or(measurableIn(step)), known+1
-				r.patches[id] = append(r.patches[id], p)
+				r.patches[id], r.stepOf[id] = append(r.patches[id], p), step
 			}
 		}
 		if known > 0 {
 			r.unused(p, of, at)
 		}
+	}
+}
+
+// patchSense notes measurements of a test patch that do not go together.
+func (r *run) patchSense(p *TestPatch, at string) {
+	switch {
+	case p.UsableMediaKg != nil && p.MediaKg == nil:
+		r.faults.Add(at+"/media_kg", "required", "media_kg is missing; what is still usable tells the breakdown only beside what was thrown")
+	case p.UsableMediaKg != nil && *p.UsableMediaKg >= *p.MediaKg:
+		r.faults.Addf(at+"/usable_media_kg", "inconsistent", "%.4g kg are usable of %.4g kg thrown; some always breaks: sieve the dust out and weigh again", *p.UsableMediaKg, *p.MediaKg)
+	}
+	if p.Crew != nil && p.Minutes == nil {
+		r.faults.Add(at+"/minutes", "required", "minutes is missing; crew says who worked for how long")
+	}
+	if p.Nozzles != nil && p.Minutes == nil {
+		r.faults.Add(at+"/minutes", "required", "minutes is missing; nozzles says how many worked for how long")
 	}
 }
 
@@ -61,6 +78,10 @@ func (r *run) unused(p *TestPatch, of measurable, at string) {
 		{"media_kg", p.MediaKg != nil, of.media, "only blasting throws media"},
 		{"litres", p.Litres != nil, of.litres || (of.film && p.FilmUM != nil), "paint tells its transfer efficiency only with film_um beside it, and only paint, stripper, cleaner, treatment and protective are litres"},
 		{"film_um", p.FilmUM != nil, of.film, "only coat and mark steps build a film"},
+		{"usable_media_kg", p.UsableMediaKg != nil, of.media, "only blasting throws media"},
+		{"nozzles", p.Nozzles != nil, of.media, "only blasting has nozzles"},
+		{"crew", p.Crew != nil, of.minutes && !of.media, "the rate of blasting is that of a nozzle: give nozzles"},
+		{"discs", p.Discs != nil, of.discs, "only sanding wears discs"},
 	} {
 		if m.given && !m.wants {
 			r.faults.Addf(at+"/"+m.field, "not_applicable", "no step of this test patch can use %s: %s", m.field, m.why)
@@ -69,10 +90,10 @@ func (r *run) unused(p *TestPatch, of measurable, at string) {
 }
 
 // measurable is what a test patch may measure for a step.
-type measurable struct{ minutes, media, litres, film bool }
+type measurable struct{ minutes, media, litres, film, discs bool }
 
 func (m measurable) or(n measurable) measurable {
-	return measurable{m.minutes || n.minutes, m.media || n.media, m.litres || n.litres, m.film || n.film}
+	return measurable{m.minutes || n.minutes, m.media || n.media, m.litres || n.litres, m.film || n.film, m.discs || n.discs}
 }
 
 func measurableIn(step Step) measurable {
@@ -84,49 +105,7 @@ func measurableIn(step Step) measurable {
 	case *Coat, *Mark:
 		return measurable{minutes: true, film: true}
 	case *Sand:
-		return measurable{minutes: true}
+		return measurable{minutes: true, discs: true}
 	}
 	return measurable{minutes: true, litres: true}
-}
-
-// tested adds up what the test patches of a step measured. Several patches are
-// weighted by their size: amounts are added before they are divided.
-type tested struct {
-	timedM2, hours    float64 // area and time of the patches that were timed
-	thrownM2, mediaKg float64 // of those whose media was weighed
-	wettedM2, litres  float64 // of those whose liquid was measured
-	filmM2UM, filmL   float64 // area times film, and paint, of those whose film was measured
-}
-
-func (r *run) tested(step string) tested {
-	var t tested
-	for _, p := range r.patches[step] {
-		if p.Minutes != nil {
-			t.timedM2 += p.AreaM2
-			t.hours += *p.Minutes / 60
-		}
-		if p.MediaKg != nil {
-			t.thrownM2 += p.AreaM2
-			t.mediaKg += *p.MediaKg
-		}
-		if p.Litres != nil {
-			t.wettedM2 += p.AreaM2
-			t.litres += *p.Litres
-			if p.FilmUM != nil {
-				t.filmM2UM += p.AreaM2 * *p.FilmUM
-				t.filmL += *p.Litres
-			}
-		}
-	}
-	return t
-}
-
-// efficiencyPercent is the share of the solids used that the measured film
-// holds.
-//
-//	efficiency = area · film / (1000 · litres · volume solids)
-//
-// Source: identity, the film that lands over the film that the paint could give.
-func (t tested) efficiencyPercent(volumeSolidsPercent float64) float64 {
-	return 100 * t.filmM2UM / (1000 * t.filmL * volumeSolidsPercent / 100)
 }

@@ -86,6 +86,11 @@ func (r *run) rangeOf(u *Uncertain, v *model.Vertex, rules spread.Rules) bool {
 			u.Source = "accuracy of the area: " + r.surfaces[k].one.Method
 			return true
 		}
+	case "patches":
+		var known bool
+		if u.Spread, u.Source, known = r.patchSpread(n, v.Value); known {
+			return true
+		}
 	case "product", "method", "operation":
 		if value, known := r.bookValue(n); known {
 			u.Unit, u.Source = value.Unit, value.Text()
