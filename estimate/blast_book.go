@@ -52,7 +52,6 @@ func (r *run) stripping(p *Blast, s *StepEstimate, media *products.Media, filmUM
 	case t.hours > 0:
 		own.rateM2H, own.basis, own.source = t.timedM2/t.hours/nozzles, string(blast.NozzleOn), "test patch"
 		own.link = quantity.From("X", patched(p.ID, "strip_rate_m2_h"))
-		r.assumed.add(p.ID, "area one nozzle strips in an hour", own.rateM2H, "m²/h", "test patch")
 	case p.StripRateM2H != nil:
 		own.rateM2H, own.link = *p.StripRateM2H, quantity.From("X", quantity.Setting(p.ID, "strip_rate_m2_h"))
 	case p.RateM2H != nil:

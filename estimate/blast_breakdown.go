@@ -22,6 +22,12 @@ const CarryOutPercent = 5.0
 // work and held within the band that is published; then the trade's figure.
 func (r *run) breakdown(p *Blast, s *StepEstimate, media *products.Media, sel selection) (broken, carried float64) {
 	carried = valueOr(p.CarryOutPercent, 0)
+	if t := r.tested(p.ID); t.sievedKg > 0 {
+		broken = t.breakdownPercent()
+		r.explainLoss(p, s, broken, carried, "b0 + carried", map[string]float64{"b0": broken / 100, "carried": carried / 100},
+			quantity.Scaled("b0", patched(p.ID, "breakdown_percent"), 0.01))
+		return broken, carried
+	}
 	if p.BreakdownPercent != nil {
 		broken = *p.BreakdownPercent
 		r.explainLoss(p, s, broken, carried, "b0 + carried", map[string]float64{"b0": broken / 100, "carried": carried / 100},

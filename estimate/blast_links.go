@@ -53,7 +53,7 @@ func (r *run) blastSymbols(p *Blast, s *StepEstimate, b *blast.Blasting, pace pa
 	}
 	switch t := r.tested(p.ID); {
 	case t.thrownM2 > 0:
-		list = append(list, quantity.From("M", patched(p.ID, "media_flow_kg_h")))
+		list = append(list, working("M", "media_flow_tested_kg_h"))
 	case p.MediaFlowKgH != nil:
 		list = append(list, setting("M", "media_flow_kg_h"))
 	case b.MediaFlowKgH == nil:

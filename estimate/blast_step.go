@@ -59,9 +59,7 @@ func (r *run) blasting(p *Blast, s *StepEstimate, media *products.Media, sel sel
 	b.DustAs, b.WindMS, b.DustControlPercent, b.Substrate = blast.DustClass(media.DustAs), p.WindMS, p.DustControlPercent, r.oneSubstrate(sel)
 	b.HoseLengthM, b.HoseBoreMm, b.OtherAirM3Min, b.CompressorSupplyM3Min = p.HoseLengthM, p.HoseBoreMM, p.OtherAirM3Min, p.CompressorSupplyM3Min
 	if t := r.tested(p.ID); t.thrownM2 > 0 {
-		flow := t.mediaKg / t.thrownM2 * pace.atWorkM2H // so that each m² takes what the patches took
-		b.MediaFlowKgH = &flow
-		r.assumed.add(p.ID, "media one nozzle throws", flow, "kg/h", "test patch")
+		b.MediaFlowKgH = new(r.testedFlow(p, s, t, pace))
 	}
 	broken, carried := r.breakdown(p, s, media, sel)
 	b.BreakdownPercent, b.CarryOutPercent = &broken, &carried

@@ -127,7 +127,7 @@ func (r *run) coating(b *StepBase, f *FilmPlan, plan applied, paint *products.Pa
 			r.faults.Addf(at, "inconsistent", "the test patches of step %s hold more solids than the paint used on them; look at litres and film_um", b.ID)
 			return nil, false
 		}
-		r.assumed.add(b.ID, "transfer efficiency", c.TransferEfficiencyPercent, "%", "test patch")
+		r.assumed.add(b.ID, testedEfficiency, c.TransferEfficiencyPercent, "%", "test patch")
 	case f.TransferEfficiencyPercent == nil:
 		text := "transfer efficiency of " + plan.method.Name
 		if f.PartSize != "" {

@@ -41,7 +41,7 @@ func (r *run) tested(step string) tested {
 		if p.MediaKg != nil {
 			t.thrownM2 += p.AreaM2
 			t.mediaKg += *p.MediaKg
-			note("media_flow_kg_h", p.AreaM2, *p.MediaKg)
+			note("media_kg_m2", p.AreaM2, *p.MediaKg)
 			if p.UsableMediaKg != nil {
 				t.sievedKg += *p.MediaKg
 				t.brokenKg += *p.MediaKg - *p.UsableMediaKg
@@ -115,6 +115,19 @@ func (r *run) patchSpread(n quantity.Node, value float64) (risk.Spread, string, 
 	}
 	low, high := patchEnds(f, n.Quantity, value)
 	return risk.Spread{Low: low, Likely: value, High: high, Distribution: risk.PERT}, f.Text(), true
+}
+
+// testedFlow is what one nozzle throws so that each square metre takes what the
+// test patches took.
+//
+//	flow = media of one square metre · rate
+func (r *run) testedFlow(p *Blast, s *StepEstimate, t tested, pace pace) float64 {
+	each := t.mediaKg / t.thrownM2
+	rate := pace.atWork
+	rate.Term = "rate"
+	s.Working = append(s.Working, quantity.Working{Quantity: "media_flow_tested_kg_h", Value: each * pace.atWorkM2H, Unit: "kg/h", Formula: "k·rate",
+		Terms: map[string]float64{"k": each, "rate": pace.atWorkM2H}, Source: "test patch", Links: []quantity.Link{quantity.From("k", patched(p.ID, "media_kg_m2")), rate}})
+	return each * pace.atWorkM2H
 }
 
 // patchEnds are the ends of the range of a figure; no share is above the whole.

@@ -35,6 +35,10 @@ func (r *run) patchAssumptions() {
 	}
 }
 
+// testedEfficiency is what the assumption of a measured film is called; its value
+// depends on the solids of each paint too.
+const testedEfficiency = "transfer efficiency"
+
 // patchFigure is what a test patch can give to a step. Of some the step itself
 // tells the value, as it depends on more than the patch: value is 0 then.
 type patchFigure struct {
@@ -48,10 +52,10 @@ func (r *run) patchFigures(step Step, t tested) []patchFigure {
 	case *Blast:
 		return []patchFigure{
 			{"strip_rate_m2_h", "area one nozzle strips in an hour", "m²/h", t.timedM2 / t.hours / float64(p.Nozzles)},
-			{"media_flow_kg_h", "media one nozzle throws", "kg/h", 0},
+			{"media_kg_m2", "media thrown at one square metre", "kg/m²", t.mediaKg / t.thrownM2},
 			{"breakdown_percent", "share of " + p.Media + " lost in one pass", "%", t.breakdownPercent()}}
 	case *Coat, *Mark:
-		return []patchFigure{rate, {"transfer_efficiency_percent", "transfer efficiency", "%", 0}}
+		return []patchFigure{rate, {"transfer_efficiency_percent", testedEfficiency, "%", 0}}
 	case *Sand:
 		return []patchFigure{rate, {"disc_area_m2", "area one " + p.Product + " prepares", "m²", t.wornM2 / t.discs}}
 	case interface{ liquid() *Liquid }:
