@@ -11,6 +11,9 @@ import (
 // that contradict each other, and fields that are needed for the figures that
 // the others ask for. Media that are named must have been looked up before.
 func (b *Blasting) Check(report func(pointer, code, detail string)) {
+	if b.Recovered && b.BreakdownPercent != nil && *b.BreakdownPercent == 0 {
+		report("/breakdown_percent", "out_of_range", "breakdown_percent is 0, and no medium lasts for ever: the best, stainless shot, loses 0.5 % in a pass; weigh what you top up, or leave it out for the medium's own")
+	}
 	quantity.Check(b, report)
 	b.checkWords(report)
 	b.checkLife(report)
