@@ -36,6 +36,15 @@ func Arrange(layers []Layer) (*Arrangement, error) {
 
 // arrange is Arrange with the rule that says which points a layer holds.
 func arrange(layers []Layer, holds func(winding int) bool) (*Arrangement, error) {
+	return arrangeBy(layers, holds, func(p *part, cluster []edge, colourOf []int) {
+		if !p.direct(cluster, colourOf, holds) {
+			p.add(cluster, colourOf, holds)
+		}
+	})
+}
+
+// arrangeBy is arrange with the way to find the borders of a cluster.
+func arrangeBy(layers []Layer, holds func(winding int) bool, find func(p *part, cluster []edge, colourOf []int)) (*Arrangement, error) {
 	a := &Arrangement{colours: []string{Base}}
 	colourOf := make([]int, len(layers)) // by layer
 	for i, l := range layers {
@@ -65,7 +74,7 @@ func arrange(layers []Layer, holds func(winding int) bool) (*Arrangement, error)
 		}
 	}
 	for _, group := range clusters(edges, outlines) {
-		seen.add(group, colourOf, holds)
+		find(&seen, group, colourOf)
 	}
 	a.parts = []part{seen}
 	return a, nil
