@@ -45,15 +45,12 @@ func checkColour(pointer, colour string, report reporter) {
 }
 
 func lowerWords(text string) bool {
-	words := strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '-' || r == '_' })
-	for _, w := range words {
-		for _, r := range w {
-			if !unicode.IsLower(r) && !unicode.IsDigit(r) {
-				return false
-			}
+	for _, r := range text {
+		if !isJoint(r) && !unicode.IsLower(r) && !unicode.IsDigit(r) {
+			return false
 		}
 	}
-	return len(words) > 0 && strings.IndexFunc(text[:1], isJoint) < 0 && strings.IndexFunc(text[len(text)-1:], isJoint) < 0
+	return text != "" && !isJoint(rune(text[0])) && !isJoint(rune(text[len(text)-1]))
 }
 
 func isJoint(r rune) bool { return r == ' ' || r == '-' || r == '_' }

@@ -1,6 +1,8 @@
 package marking
 
 import (
+	"slices"
+
 	"filmbuild/surfaces/planar"
 	"filmbuild/surfaces/quantity"
 )
@@ -60,14 +62,11 @@ func measured(f Figure, a *planar.Arrangement) (Measurement, error) {
 	if err != nil {
 		return Measurement{}, err
 	}
-	m := Measurement{Colours: []ColourArea{}, Edges: []Edge{}, Skin: skin}
-	areas := map[string]float64{}
-	holes := map[string]planar.Holes{}
-	for _, h := range a.Holes() {
-		holes[h.Colour] = h
-	}
+	m := Measurement{Colours: make([]ColourArea, 0, len(sums.Areas)), Edges: make([]Edge, 0, len(sums.Lengths)), Skin: skin}
+	areas := make(map[string]float64, len(sums.Areas))
+	holes := a.Holes()
 	for _, c := range sums.Areas {
-		h := holes[c.Colour]
+		h := holesOf(c.Colour, holes)
 		m.Colours = append(m.Colours, ColourArea{c.Colour, c.Area, c.Centre.X, c.Centre.Y, h.Parts, h.Holes})
 		areas[c.Colour] = c.Area
 		m.AreaM2 += c.Area
@@ -100,6 +99,7 @@ func measured(f Figure, a *planar.Arrangement) (Measurement, error) {
 	if d, ok := f.(dimensioned); ok {
 		m.Working = d.dimensions()
 	}
+	m.Working = slices.Grow(m.Working, 5)
 	m.note("area_m2", m.AreaM2, "m²", "sum of the colours, each ½·∮(x·dy − y·dx) along its borders", areas, sourceOf(f.Kind()))
 	edges := map[string]float64{"outline": m.OutlineM, "inner": inner}
 	m.note("edge_once_m", m.EdgeOnceM, "m", "outline + inner", edges, "identity")
@@ -110,6 +110,15 @@ func measured(f Figure, a *planar.Arrangement) (Measurement, error) {
 		m.note("skin_height_m", skin.HeightM, "m", "2·ρ·asin(h/(2·ρ)) across the axis", map[string]float64{"h": skin.ProjectedHeightM, "w": skin.ProjectedWidthM, "ρ": skin.RadiusM}, "identity: arc length")
 	}
 	return m, nil
+}
+
+func holesOf(colour string, list []planar.Holes) planar.Holes {
+	for _, h := range list {
+		if h.Colour == colour {
+			return h
+		}
+	}
+	return planar.Holes{}
 }
 
 // seamed is a figure whose ends meet: it takes the seam off the lengths.

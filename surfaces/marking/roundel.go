@@ -2,6 +2,7 @@ package marking
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"filmbuild/surfaces/planar"
@@ -57,7 +58,7 @@ func (f *Roundel) Check(report func(pointer, code, detail string)) {
 		return
 	}
 	for i, ring := range f.Rings {
-		at := fmt.Sprintf("/rings/%d", i)
+		at := "/rings/" + strconv.Itoa(i)
 		checkColour(at+"/colour", ring.Colour, report)
 		if clean && i > 0 && !(ring.Ratio-f.Rings[i-1].Ratio > 1e-6*f.Rings[len(f.Rings)-1].Ratio) {
 			report(at+"/ratio", "not_increasing", fmt.Sprintf("ratio is %g after %g; ratios are diameters from the centre out, so each must be greater than the one before", ring.Ratio, f.Rings[i-1].Ratio))
@@ -85,6 +86,9 @@ func (f *Roundel) checkRatioSet(report reporter) {
 
 // drawn are the rings, given or of the set.
 func (f *Roundel) drawn() (rings []RoundelRing, source string) {
+	if f.RatioSet == "" {
+		return f.Rings, identity
+	}
 	set, found, _ := ratioSetNamed(f.RatioSet)
 	if !found || len(set.ratios) != len(f.Colours) {
 		return f.Rings, identity
@@ -97,8 +101,8 @@ func (f *Roundel) drawn() (rings []RoundelRing, source string) {
 
 // Layers implements Figure. The outermost disc is put down first.
 func (f *Roundel) Layers() []planar.Layer {
-	var layers []planar.Layer
 	rings, _ := f.drawn()
+	layers := make([]planar.Layer, 0, len(rings))
 	for i := len(rings) - 1; i >= 0; i-- {
 		layers = append(layers, layer(rings[i].Colour, planar.Circle(planar.Point{}, f.SizeM*rings[i].Ratio/rings[len(rings)-1].Ratio/2)))
 	}
@@ -106,11 +110,11 @@ func (f *Roundel) Layers() []planar.Layer {
 }
 
 func (f *Roundel) dimensions() []quantity.Working {
-	var list []quantity.Working
 	rings, source := f.drawn()
+	list := make([]quantity.Working, 0, len(rings)+5) // and what all figures note
 	for i, ring := range rings {
 		whole := rings[len(rings)-1].Ratio
-		list = append(list, length(fmt.Sprintf("ring_%d_diameter_m", i+1), f.SizeM*ring.Ratio/whole, "D·k/K",
+		list = append(list, length("ring_"+strconv.Itoa(i+1)+"_diameter_m", f.SizeM*ring.Ratio/whole, "D·k/K",
 			map[string]float64{"D": f.SizeM, "k": ring.Ratio, "K": whole}, source))
 	}
 	return list

@@ -41,7 +41,7 @@ func (s *Shared) check(report reporter) {
 // painted is what each colour covers when it is sprayed: with an under colour,
 // that colour covers the whole figure, and the others what they show.
 func (s *Shared) painted(seen []ColourArea) []ColourArea {
-	out := []ColourArea{}
+	out := make([]ColourArea, 0, len(seen)+1)
 	if s.UnderColour == "" {
 		return append(out, seen...)
 	}

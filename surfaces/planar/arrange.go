@@ -45,7 +45,8 @@ func arrange(layers []Layer, holds func(winding int) bool) (*Arrangement, error)
 
 // arrangeBy is arrange with the way to find the borders of a cluster.
 func arrangeBy(layers []Layer, holds func(winding int) bool, find func(p *part, cluster []edge, colourOf []int)) (*Arrangement, error) {
-	a := &Arrangement{colours: []string{Base}}
+	a := &Arrangement{colours: make([]string, 1, len(layers)+1)}
+	a.colours[0] = Base
 	colourOf := make([]int, len(layers)) // by layer
 	for i, l := range layers {
 		if l.Colour == "" {
@@ -58,11 +59,17 @@ func arrangeBy(layers []Layer, holds func(winding int) bool, find func(p *part, 
 		}
 		colourOf[i] = a.number(l.Colour)
 	}
-	seen := part{frame: frameOf(layers), at: []Point{{}}}
+	seen := part{frame: frameOf(layers), at: []Point{{}}, colours: make([]int, len(a.colours))}
 	for i := range a.colours {
-		seen.colours = append(seen.colours, i)
+		seen.colours[i] = i
 	}
-	var edges []edge
+	corners := 0
+	for _, l := range layers {
+		for _, o := range l.Outline {
+			corners += len(o)
+		}
+	}
+	edges := make([]edge, 0, 2*corners) // half a circle is two
 	outlines := 0
 	for i, l := range layers {
 		for k, o := range l.Outline {
@@ -92,6 +99,7 @@ const (
 // vertices bends them; the bent pieces are then cut in their turn, until none
 // moves, so that the sides of a piece are asked of what the piece has become.
 func (a *part) add(edges []edge, colourOf []int, holds func(int) bool) {
+	a.cut = true
 	c := cutUp(edges, true)
 	for round := 1; c.moved > clean && round < mostRounds; round++ {
 		edges = c.snapped(edges)

@@ -20,6 +20,9 @@ func clusters(edges []edge, outlines int) [][]edge {
 		boxes[e.outline] = boxes[e.outline].with(e.box)
 	}
 	group := joined(boxes, seen)
+	if allIn(group, edges) {
+		return [][]edge{edges}
+	}
 	var out [][]edge
 	number := make([]int, outlines) // of the group, 1 for the first; 0 for not yet met
 	for i := range edges {
@@ -31,6 +34,16 @@ func clusters(edges []edge, outlines int) [][]edge {
 		out[number[g]-1] = append(out[number[g]-1], edges[i])
 	}
 	return out
+}
+
+// allIn says whether the outlines of all edges are in one group.
+func allIn(group []int, edges []edge) bool {
+	for i := range edges {
+		if group[edges[i].outline] != group[edges[0].outline] {
+			return false
+		}
+	}
+	return len(edges) > 0
 }
 
 // joined returns for every box the number of a box that stands for its group:

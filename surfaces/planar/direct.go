@@ -22,8 +22,10 @@ func (a *part) direct(edges []edge, colourOf []int, holds func(int) bool) bool {
 	if !ok {
 		return false
 	}
-	borders := make([]border, 0, len(edges))
+	before := len(a.borders)
+	a.borders = slices.Grow(a.borders, len(edges))
 	winding := make([]int, len(colourOf))
+	a.lines = slices.Grow(a.lines, len(lines))
 	for i := range lines {
 		clear(winding)
 		for k := range lines {
@@ -37,24 +39,24 @@ func (a *part) direct(edges []edge, colourOf []int, holds func(int) bool) bool {
 		if left == right {
 			continue
 		}
+		a.lines = append(a.lines, lineCount{inside: left, outside: right})
 		if lines[i].sense < 0 {
 			left, right = right, left
 		}
-		for _, e := range lines[i].edges {
-			borders = append(borders, e.asBorder(left, right))
+		for k := range lines[i].edges {
+			a.borders = append(a.borders, lines[i].edges[k].asBorder(left, right))
 		}
 	}
-	slices.SortStableFunc(borders, func(p, q border) int {
+	slices.SortStableFunc(a.borders[before:], func(p, q border) int {
 		return cmp.Or(cmp.Compare(p.from.X, q.from.X), cmp.Compare(p.from.Y, q.from.Y), cmp.Compare(p.to.X, q.to.X), cmp.Compare(p.to.Y, q.to.Y))
 	})
-	a.borders = append(a.borders, borders...)
 	return true
 }
 
 // linesOf divides the edges of a cluster by their outlines, each of which must
 // be a line that does not cross itself.
 func linesOf(edges []edge) ([]closed, bool) {
-	var lines []closed
+	lines := make([]closed, 0, 8)
 	for first := 0; first < len(edges); {
 		last := first + 1
 		for last < len(edges) && edges[last].outline == edges[first].outline {

@@ -56,6 +56,13 @@ func (a *Arrangement) Holes() []Holes {
 	counts := make([]Holes, len(a.colours))
 	for i := range a.parts {
 		p := &a.parts[i]
+		if !p.cut {
+			for _, l := range p.lines {
+				counts[p.colours[l.inside]].Parts += len(p.at)
+				counts[p.colours[l.outside]].Holes += len(p.at)
+			}
+			continue
+		}
 		for _, l := range p.loops() {
 			c := &counts[p.colours[l.colour]]
 			if l.outline.SignedArea() < 0 {
@@ -99,33 +106,54 @@ func (p *part) loops() []loop {
 			ways = append(ways, way{border: b.reversed(), colour: b.right})
 		}
 	}
-	type start struct {
-		at     Point
-		colour int
-	}
-	leaving := map[start][]int{}
-	for i, w := range ways {
-		leaving[start{w.from, w.colour}] = append(leaving[start{w.from, w.colour}], i)
-	}
+	starts := startsOf(ways)
+	corners := make(Outline, 0, len(ways))
 	var out []loop
 	for first := range ways {
 		if ways[first].used {
 			continue
 		}
-		one := loop{colour: ways[first].colour}
+		begun := len(corners)
 		for i := first; i >= 0; {
 			w := &ways[i]
 			w.used = true
-			one.outline = append(one.outline, w.corner())
-			i = -1
-			if w.to == ways[first].from && nextWay(w, ways, leaving[start{w.to, w.colour}], first) == first {
+			corners = append(corners, w.corner())
+			leaving := starts.at(ways, w.to, w.colour)
+			if w.to == ways[first].from && nextWay(w, ways, leaving, first) == first {
 				break
 			}
-			i = nextWay(w, ways, leaving[start{w.to, w.colour}], -1)
+			i = nextWay(w, ways, leaving, -1)
 		}
-		out = append(out, one)
+		out = append(out, loop{ways[first].colour, corners[begun:len(corners):len(corners)]})
 	}
 	return out
+}
+
+// starts are the numbers of ways, by where they begin, then by colour, then by
+// number.
+type starts []int
+
+func startsOf(ways []way) starts {
+	order := make(starts, len(ways))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(i, j int) int { return byStart(&ways[i], ways[j].from, ways[j].colour) })
+	return order
+}
+
+// at are the ways of a colour that begin at a point.
+func (s starts) at(ways []way, p Point, colour int) []int {
+	first, _ := slices.BinarySearchFunc(s, 0, func(i, _ int) int { return byStart(&ways[i], p, colour) })
+	last := first
+	for last < len(s) && byStart(&ways[s[last]], p, colour) == 0 {
+		last++
+	}
+	return s[first:last]
+}
+
+func byStart(w *way, p Point, colour int) int {
+	return cmp.Or(cmp.Compare(w.from.X, p.X), cmp.Compare(w.from.Y, p.Y), cmp.Compare(w.colour, colour))
 }
 
 // nextWay is the way that goes on from the end of w: of those not yet used, and

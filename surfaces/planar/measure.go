@@ -22,7 +22,7 @@ func (a *Arrangement) Areas() []Area {
 	for i := range a.parts {
 		a.parts[i].addAreas(sums, moments, seen)
 	}
-	var out []Area
+	out := make([]Area, 0, len(sums))
 	for i := 1; i < len(sums); i++ {
 		if seen[i] {
 			one := Area{Colour: a.colours[i], Area: max(0, sums[i])}
@@ -81,7 +81,7 @@ func (a *Arrangement) Lengths() []Length {
 			sums[first*n+second] += b.length() * p.frame.size * float64(len(p.at))
 		}
 	}
-	var out []Length
+	out := make([]Length, 0, n*(n-1)/2)
 	for first := 1; first < n; first++ {
 		for k := 1; k <= n; k++ {
 			second := k % n // the ground after all others

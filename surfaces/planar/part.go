@@ -8,7 +8,12 @@ type part struct {
 	colours []int // number in the arrangement of each colour of the borders
 	borders []border
 	at      []Point // how far each copy is shifted
+	lines   []lineCount
+	cut     bool // some borders were found by cutting, so that lines are not all
 }
+
+// lineCount is one closed line by the colours inside and outside it.
+type lineCount struct{ inside, outside int }
 
 // Copies is an arrangement seen in several places, such as one letter of a text.
 type Copies struct {
@@ -32,7 +37,7 @@ func Together(copies []Copies) (*Arrangement, error) {
 			number[k] = a.number(colour)
 		}
 		for _, p := range c.Of.parts {
-			placed := part{frame: p.frame, colours: make([]int, len(p.colours)), borders: p.borders}
+			placed := part{frame: p.frame, colours: make([]int, len(p.colours)), borders: p.borders, lines: p.lines, cut: p.cut}
 			for k, colour := range p.colours {
 				placed.colours[k] = number[colour]
 			}
