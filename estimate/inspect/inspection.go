@@ -8,20 +8,22 @@ type Inspection struct {
 	DryFilmUm *float64 `json:"dry_film_um,omitempty" limit:"[0.1,20000]" doc:"the dry film that was specified, all coats; gives the least readings that pass"`
 	FilmRule  string   `json:"film_rule,omitempty" doc:"mean (default), min_80_20 or min_90_10: what the readings must be"`
 	ProfileUm float64  `json:"profile_um,omitempty" limit:"[0,500]" doc:"blast profile under the paint; readings are corrected for it"`
+
+	ProfileGrade     string `json:"profile_grade,omitempty" doc:"fine, medium or coarse by ISO 8503-1, or unknown: gives what is taken off a gauge zeroed on smooth steel"`
+	RestrictionLevel int    `json:"restriction_level" limit:"[1,5]" doc:"how far spots may lie from the specified film, 1 strictest; 3 unless given"`
 }
 
-// NewInspection returns an inspection without values; both are the user's.
-func NewInspection() *Inspection { return &Inspection{} }
-
-// leastSpot is the share of the specified film that every spot must reach.
-// Source: SSPC-PA 2, default level (reference coating A2).
-const leastSpot = 0.8
+// NewInspection returns an inspection at the usual level; the rest is the user's.
+func NewInspection() *Inspection { return &Inspection{RestrictionLevel: usualLevel} }
 
 // Check reports every fault of the input.
 func (i *Inspection) Check(report func(pointer, code, detail string)) {
 	quantity.Check(i, report)
 	if _, err := acceptanceOf(i.FilmRule); err != nil {
 		report("/film_rule", "unknown_kind", err.Error())
+	}
+	if _, err := ProfileCorrection(i.ProfileGrade); i.ProfileGrade != "" && err != nil {
+		report("/profile_grade", "unknown_kind", err.Error())
 	}
 }
 
@@ -35,6 +37,8 @@ type Result struct {
 	AreasByFeet     *int     `json:"areas_by_feet,omitempty"`      // where counting in square feet asks for more
 	LeastReadingUm  *float64 `json:"least_reading_um,omitempty"`   // no reading below it, by the minimum rules
 	MostBelow       *int     `json:"most_below,omitempty"`         // readings that may lie below the specified film, by the minimum rules
+	MostSpotUm      *float64 `json:"most_spot_um,omitempty"`       // mean of a spot's 3 readings, at the level of restriction
+	CorrectionUm    *float64 `json:"correction_um,omitempty"`      // taken off every reading of a gauge zeroed on smooth steel
 	MostReadingUm   *float64 `json:"most_reading_um,omitempty"`    // usual bound; the paint maker's own comes first
 
 	Working  []quantity.Working `json:"working"`
@@ -72,9 +76,26 @@ func (i Inspection) Calculate() (Result, error) {
 		if err := quantity.Within("dry film", *i.DryFilmUm, "µm", quantity.Limits{Low: 0.1, High: 20000}); err != nil {
 			return Result{}, err
 		}
-		r.LeastAreaMeanUm, r.LeastSpotUm = new(*i.DryFilmUm), new(leastSpot**i.DryFilmUm)
+		least, most, err := spotBounds(i.RestrictionLevel)
+		if err != nil {
+			return Result{}, err
+		}
+		r.LeastAreaMeanUm, r.LeastSpotUm = new(*i.DryFilmUm), new(least**i.DryFilmUm)
+		if most > 0 {
+			r.MostSpotUm = new(most * *i.DryFilmUm)
+		}
 		if err := i.accept(&r); err != nil {
 			return Result{}, err
+		}
+	}
+	if i.ProfileGrade != "" {
+		correction, err := ProfileCorrection(i.ProfileGrade)
+		if err != nil {
+			return Result{}, err
+		}
+		r.CorrectionUm = &correction
+		if i.DryFilmUm != nil && *i.DryFilmUm < leastISOFilm {
+			r.Warnings = append(r.Warnings, "ISO 19840, from which the correction is taken, is not meant for a nominal film below 40 µm")
 		}
 	}
 	if i.ProfileUm > 0 {

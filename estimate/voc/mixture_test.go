@@ -140,3 +140,25 @@ func TestThinnerAloneIsSaid(t *testing.T) {
 	assert.Nil(t, r.ImpliedVolumeSolidsPercent)
 	assert.Len(t, r.Warnings, 1)
 }
+
+// Of a thinner that is 40 % exempt only 60 % counts: room for 80 g at 440 g/L above
+// the limit is 0.1818 L of what counts, 0.303 L of the thinner; and with that much
+// in it the mixture is at its limit (identity). Exempt thinner has no bound.
+func TestExemptThinnerCountsForItsRestOnly(t *testing.T) {
+	m := voc.Mixture{Parts: []voc.Part{{VolumeL: 1, VOCGL: new(340.0)}}, LimitGL: new(420.0), ThinnerVOCGL: new(860.0), ThinnerExemptVolumePercent: new(40.0)}
+	r, err := m.Calculate()
+	require.NoError(t, err)
+	assert.InDelta(t, 80.0/440/0.6, *r.MaxThinnerL, 1e-12)
+	m.Parts = append(m.Parts, voc.Part{VolumeL: *r.MaxThinnerL, VOCGL: new(860.0), ExemptVolumePercent: new(40.0)})
+	r, err = m.Calculate()
+	require.NoError(t, err)
+	assert.InDelta(t, 420, r.VOCGL, 1e-9)
+	m.ThinnerExemptVolumePercent = new(100.0)
+	r, err = m.Calculate()
+	require.NoError(t, err)
+	assert.Nil(t, r.MaxThinnerL)
+	m.ThinnerVOCGL = nil
+	found := map[string]string{}
+	m.Check(func(pointer, code, _ string) { found[pointer] = code })
+	assert.Equal(t, map[string]string{"/thinner_voc_g_l": "required"}, found)
+}
