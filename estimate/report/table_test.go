@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -119,4 +120,26 @@ func TestWrap(t *testing.T) {
 	assert.Equal(t, []string{"abcde", "fgh i"}, wrap("abcdefgh i", 5))
 	assert.Equal(t, []string{""}, wrap("  ", 5))
 	assert.Equal(t, []string{"µµµµµ", "µ"}, wrap("µµµµµµ", 5), "letters are counted, not bytes")
+}
+
+// The sheet names the readings, the windows and the weights of every estimate
+// that has them (identity with the estimate).
+func TestTheTableTellsOfFilmsAndWeights(t *testing.T) {
+	all, err := example.All()
+	require.NoError(t, err)
+	for _, ex := range all {
+		e := estimateOf(t, ex.Job)
+		printed := Table(e, units.SI)
+		for i := range e.Steps {
+			if c := e.Steps[i].FilmCheck; c != nil {
+				assert.Contains(t, strings.Join(strings.Fields(printed), " "), fmt.Sprintf("%d readings on %d spots", c.Readings, c.Spots), "%s, %s", ex.ID, e.Steps[i].ID)
+			}
+			for _, w := range e.Steps[i].Recoat {
+				assert.Contains(t, printed, e.Steps[i].ID+": over "+w.After, ex.ID)
+			}
+		}
+		for _, w := range e.Weights {
+			assert.Contains(t, printed, fmt.Sprintf("%.2f", w.NetEachKg))
+		}
+	}
 }
