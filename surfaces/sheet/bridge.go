@@ -20,10 +20,14 @@ func bridgeWidth(island float64) float64 {
 // Two bridges to an island are common practice.
 func bridged(lines []planar.Outline) (out []planar.Outline, left int, err error) {
 	region := planar.Region(lines)
+	boxes := make([]planar.Box, len(lines))
+	for i, o := range lines {
+		boxes[i] = planar.Region{o}.Box()
+	}
 	var cuts planar.Region
-	for _, o := range lines {
+	for i, o := range lines {
 		if o.SignedArea() < 0 {
-			if bridge := bridgeOf(o, lines); bridge != nil {
+			if bridge := bridgeOf(boxes[i], near(lines, boxes, boxes[i])); bridge != nil {
 				cuts = append(cuts, bridge)
 			} else {
 				left++
@@ -47,12 +51,11 @@ func bridged(lines []planar.Outline) (out []planar.Outline, left int, err error)
 	return out, left, nil
 }
 
-// bridgeOf is a strip up and down through an island and the colour beside it;
-// nil where the island leaves no room for one.
-func bridgeOf(island planar.Outline, lines []planar.Outline) planar.Outline {
-	box := planar.Region{island}.Box()
+// bridgeOf is a strip up and down through the island in a box and the colour
+// beside it; nil where the island leaves no room for one.
+func bridgeOf(box planar.Box, about planar.Region) planar.Outline {
 	half := bridgeWidth(box.Width()) / 2
-	a, err := planar.Arrange([]planar.Layer{{Colour: "cut", Outline: near(lines, box)}})
+	a, err := planar.Arrange([]planar.Layer{{Colour: "cut", Outline: about}})
 	if err != nil {
 		return nil
 	}
@@ -70,11 +73,20 @@ func bridgeOf(island planar.Outline, lines []planar.Outline) planar.Outline {
 	return nil
 }
 
-// near are the lines above, below and round a box.
-func near(lines []planar.Outline, box planar.Box) planar.Region {
+// near are the lines that a bridge from the island in a box may meet: those above
+// and below it as far as what it is cut out of reaches, and a little beyond.
+func near(lines []planar.Outline, boxes []planar.Box, box planar.Box) planar.Region {
+	reach := box
+	for _, b := range boxes {
+		if b.Min.X <= box.Min.X && b.Max.X >= box.Max.X && b.Min.Y <= box.Min.Y && b.Max.Y >= box.Max.Y {
+			reach.Min.Y, reach.Max.Y = min(reach.Min.Y, b.Min.Y), max(reach.Max.Y, b.Max.Y)
+		}
+	}
+	beyond := 2 * bridgeWidth(box.Width())
 	var out planar.Region
-	for _, o := range lines {
-		if b := (planar.Region{o}).Box(); b.Min.X <= box.Max.X && b.Max.X >= box.Min.X {
+	for i, o := range lines {
+		b := boxes[i]
+		if b.Min.X <= box.Max.X && b.Max.X >= box.Min.X && b.Min.Y <= reach.Max.Y+beyond && b.Max.Y >= reach.Min.Y-beyond {
 			out = append(out, o)
 		}
 	}
