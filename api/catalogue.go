@@ -37,7 +37,8 @@ func (s *Server) markings(c *gin.Context) {
 			refuseError(c, err)
 			return
 		}
-		answer.Markings = append(answer.Markings, KindEntry{Kind: k.Name, Doc: k.Doc, Fields: k.Fields, Source: k.Source, Example: k.Example, Worked: worked})
+		answer.Markings = append(answer.Markings, KindEntry{Kind: k.Name, Doc: k.Doc, Fields: k.Fields, Source: k.Source, Example: k.Example, Worked: worked,
+			Sheet: "/v1/markings/" + k.Name + "/sheet"})
 	}
 	s.list(c, answer)
 }

@@ -93,6 +93,7 @@ func (s *Server) routes(r *gin.Engine) {
 	get(r, "/v1/shapes", s.shapes)
 	get(r, "/v1/shapes/:kind/sketch", s.sketch)
 	get(r, "/v1/markings", s.markings)
+	get(r, "/v1/markings/:kind/sheet", s.markingSheet)
 	get(r, "/v1/products", s.products)
 	get(r, "/v1/media", s.media)
 	get(r, "/v1/methods", s.methods)

@@ -21,6 +21,7 @@ type KindEntry struct {
 	Example any              `json:"example"`          // its fields, filled in
 	Worked  any              `json:"worked"`           // the example, measured
 	Sketch  string           `json:"sketch,omitempty"` // of shapes: where the example is, drawn to scale
+	Sheet   string           `json:"sheet,omitempty"`  // of markings: where the example is, at true scale
 	Extent  *ExtentEntry     `json:"extent,omitempty"` // of shapes that a region may take a bay or a band of
 	Lines   []LineEntry      `json:"lines,omitempty"`  // of shapes: the lines that a region's strip may follow
 }

@@ -7,6 +7,8 @@ import (
 
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/sheets"
+	"filmbuild/surfaces/marking"
+	"filmbuild/surfaces/sheet"
 )
 
 // sheets draws the markings of a job. It stores nothing.
@@ -70,4 +72,35 @@ func (s *Server) sheets(c *gin.Context) {
 		return
 	}
 	send(c, http.StatusOK, drawn, picture)
+}
+
+// markingSheet draws the example of a kind of marking at true scale.
+//
+//	@Summary	The example of a kind of marking, at true scale
+//	@Tags		catalogue
+//	@Produce	image/svg+xml
+//	@Param		kind	path		string	true	"kind of marking"
+//	@Success	200		{string}	string
+//	@Failure	400		{object}	Problem
+//	@Failure	404		{object}	Problem
+//	@Failure	406		{object}	Problem
+//	@Failure	500		{object}	Problem
+//	@Router		/v1/markings/{kind}/sheet [get]
+func (s *Server) markingSheet(c *gin.Context) {
+	if accepts(c, "", drawn) == "" || !bare(c) {
+		return
+	}
+	for _, k := range marking.Kinds() {
+		if k.Name != c.Param("kind") {
+			continue
+		}
+		picture, err := sheet.Figure(k.Example, sheet.Look{})
+		if err != nil {
+			refuseError(c, err)
+			return
+		}
+		send(c, http.StatusOK, drawn, picture)
+		return
+	}
+	refuse(c, http.StatusNotFound, "there is no kind of marking "+c.Param("kind")+"; /v1/markings lists them")
 }

@@ -72,6 +72,20 @@ func TestOneMarkingIsDrawn(t *testing.T) {
 	assert.Equal(t, map[string]string{"/layer": "unknown_field"}, codesOf(t, s.post("/v1/calculations/area?layer=cut", `{"kind": "sphere", "radius_m": 1}`, "Accept", "image/svg+xml")))
 }
 
+// Every kind of marking has its sheet where the list says.
+func TestExamplesOfMarkingsAreDrawn(t *testing.T) {
+	s := newService(t)
+	var list Markings
+	require.NoError(t, json.Unmarshal(s.get("/v1/markings").Body.Bytes(), &list))
+	require.Greater(t, len(list.Markings), 15)
+	for _, k := range list.Markings {
+		got := s.get(k.Sheet)
+		assert.Equal(t, http.StatusOK, got.Code, k.Kind)
+		assert.Contains(t, got.Body.String(), `data-pass="1"`)
+	}
+	assert.Equal(t, http.StatusNotFound, s.get("/v1/markings/cube/sheet").Code)
+}
+
 // What a document of markings may hold wrong: one clear fault each, from the
 // calculator and, once, from a job that paints the figure.
 func TestBadMarkings(t *testing.T) {
