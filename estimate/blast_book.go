@@ -59,6 +59,9 @@ func (r *run) stripping(p *Blast, s *StepEstimate, media *products.Media, filmUM
 		own.link = quantity.Scaled("X", quantity.Setting(p.ID, "rate_m2_h"), 1/nozzles)
 	case p.basis() == string(blast.Burdened):
 		own = r.burdenedRate(&p.StepBase, s, "blast_burdened", filmUM)
+		onNozzle, ok := r.bookRate(p, s, media, filmUM, at) // for the media: most of a burdened hour none are thrown
+		own.atWorkM2H, own.atWork = onNozzle.rateM2H, onNozzle.link
+		return own, ok
 	default:
 		found, ok := r.bookRate(p, s, media, filmUM, at)
 		if !ok {
@@ -100,12 +103,14 @@ func (r *run) burdenedRate(b *StepBase, s *StepEstimate, operation string, filmU
 		filmUM = filmUnknownUM
 		r.assumed.add(b.ID, "old paint that comes off, where existing_film_um is not given", filmUM, "µm", "assumption")
 	}
-	rate := book.Rate.Likely * burdenedFilmUM / filmUM
-	s.Working = append(s.Working, quantity.Working{Quantity: "strip_rate_m2_h", Value: rate, Unit: "m²/h", Formula: "X0·t0/t",
+	scale := burdenedFilmUM / filmUM
+	rate := book.Rate.Likely * scale
+	s.warnf("burdened rates are published from %.2g to %.2g m²/h for this film, and no middle: the hours are an order of size; go by your own records where you have any", book.Rate.Low*scale, book.Rate.High*scale)
+	s.Working = append(s.Working, quantity.Working{Quantity: "burdened_rate_m2_h", Value: rate, Unit: "m²/h", Formula: "X0·t0/t",
 		Terms: map[string]float64{"X0": book.Rate.Likely, "t0": burdenedFilmUM, "t": filmUM}, Source: book.Rate.Text(),
 		Links: []quantity.Link{quantity.From("X0", valueOf("operation", operation, "rate"))}})
 	r.assumed.add(b.ID, "area done in an hour, "+book.Name, rate, "m²/h", noted(book.Rate))
-	return pace{rateM2H: rate, basis: string(blast.Burdened), source: book.Rate.Text(), link: quantity.From("X", quantity.StepWorking(b.ID, "strip_rate_m2_h", ""))}
+	return pace{rateM2H: rate, basis: string(blast.Burdened), source: book.Rate.Text(), link: quantity.From("X", quantity.StepWorking(b.ID, "burdened_rate_m2_h", ""))}
 }
 
 // bookRate is the strip rate of the catalogue, carried to the work.

@@ -55,6 +55,8 @@ func TestBurdenedRatesAreKeptApart(t *testing.T) {
 	assert.InEpsilon(t, 0.0457, burdened.Removal.RateM2H, 1e-9)
 	assert.InEpsilon(t, 1/0.0457, burdened.Hours, 1e-9)
 	assert.Contains(t, burdened.Removal.RateSource, "L04")
+	atNozzle := blasted(t, skin("a", "clad_aluminium", 1, 254), beads("a", nil))
+	assert.InEpsilon(t, *atNozzle.Removal.MediaThrownKg, *burdened.Removal.MediaThrownKg, 1e-12, "media fly only while the nozzle is on")
 
 	strip := doc{"id": "s", "operation": "strip", "on": []string{"a"}, "product": "stripper", "rate_basis": "burdened", "crew": 2}
 	chemical := blasted(t, skin("a", "aluminium", 1, 25.4), strip)
