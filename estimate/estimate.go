@@ -19,6 +19,7 @@ type Estimate struct {
 	Items            []ItemEstimate `json:"items"`
 	Budget           Budget         `json:"budget"`
 	Class            Class          `json:"class"`              // how mature the estimate is
+	Range            *Range         `json:"range,omitempty"`    // where trials were asked for
 	Placings         []Placing      `json:"placings,omitempty"` // of markings that say where they were
 	Weights          []Weight       `json:"weights"`            // dry film put on and old film taken off, by component
 	Funding          *FundingView   `json:"funding,omitempty"`  // where the job asks for it

@@ -125,6 +125,31 @@ func (r *Reader) Estimate(data []byte, catalogue *products.Catalogue) (*Estimate
 	return run.estimate, nil
 }
 
+// Work reads a job document and works it out; the graph of its figures is there
+// for who asks. The errors are those of Estimate.
+func (r *Reader) Work(data []byte, catalogue *products.Catalogue) (*Worked, error) {
+	run, err := r.run(data, catalogue)
+	if err != nil {
+		return nil, err
+	}
+	return &Worked{run: run, catalogue: catalogue}, nil
+}
+
+// Worked is a job worked out.
+type Worked struct {
+	run       *run
+	catalogue *products.Catalogue
+}
+
+// Estimate is the answer.
+func (w *Worked) Estimate() *Estimate { return w.run.estimate }
+
+// Ranged reports whether the job gives any number as a range.
+func (w *Worked) Ranged() bool { return len(w.run.job.Ranges) > 0 }
+
+// Graph is the answer with the graph of its figures.
+func (w *Worked) Graph() (*Graph, error) { return w.run.trace(w.catalogue) }
+
 // Trace reads a job document and works it out with the graph of its figures.
 // The errors are those of Estimate.
 func (r *Reader) Trace(data []byte, catalogue *products.Catalogue) (*Graph, error) {

@@ -51,6 +51,17 @@ func Work(ctx context.Context, g *estimate.Graph, o Options) (*estimate.Range, *
 	return r, &Trials{Total: outcome.Kept[0]}, nil
 }
 
+// Add works the range of an estimate out and puts it into the estimate. The
+// errors are those of Work.
+func Add(ctx context.Context, w *estimate.Worked, o Options) error {
+	g, err := w.Graph()
+	if err != nil {
+		return err
+	}
+	w.Estimate().Range, _, err = Work(ctx, g, o)
+	return err
+}
+
 // sorted returns a column in order; the column itself stays in that of trials.
 func sorted(column []float64) []float64 {
 	list := slices.Clone(column)

@@ -13,7 +13,7 @@ import (
 
 // Tables are the names of the tables that CSV prints.
 func Tables() []string {
-	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "funding", "narrative"}
+	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "funding", "narrative", "range", "drivers", "curve"}
 }
 
 // CSV returns one table of the estimate as RFC 4180 text in UTF-8: a head with the
@@ -43,6 +43,12 @@ func CSV(e *estimate.Estimate, table string) ([]byte, error) {
 		rows, err = fundingRows(e)
 	case "narrative":
 		rows, err = narrativeRows(e)
+	case "range":
+		rows = rangeRows(e)
+	case "drivers":
+		rows = driverRows(e)
+	case "curve":
+		rows = curveRows(e)
 	default:
 		return nil, fmt.Errorf("there is no table %q; there is %s", table, strings.Join(Tables(), ", "))
 	}
