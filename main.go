@@ -25,6 +25,7 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/fault"
+	"filmbuild/estimate/ranges"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/sheets"
 	"filmbuild/estimate/units"
@@ -37,10 +38,13 @@ const usage = `filmbuild works out what it takes to strip a large static machine
 
   filmbuild [serve] [-addr 127.0.0.1:8080]
         the page and the API
-  filmbuild estimate [-format table|json|csv|xlsx] [-table TABLE]
-                     [-bom] [-units si|us] [-example NAME] [FILE|-]
+  filmbuild estimate [-format table|json|csv|svg|xlsx] [-table TABLE] [-bom]
+                     [-units si|us] [-trials N] [-seed N] [-single]
+                     [-example NAME] [FILE|-]
         work a job out; without a file, the built-in example; TABLE is for
-        csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative
+        csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative,
+        range, drivers, curve; svg draws the range of the total, from N trials;
+        -single leaves the range out
   filmbuild sheet [-marking ID [-cut] | -face COMPONENT/FACE [-other]]
                   [-units si|us] [-date TEXT] [-example NAME] [FILE|-]
         draw a marking at true scale, its lines to cut, or all places on a face,
@@ -127,14 +131,16 @@ func work(args []string, s streams) int {
 	table := flags.String("table", "steps", "which table, for csv")
 	bom := flags.Bool("bom", false, "byte order mark before the csv, for spreadsheets")
 	system := flags.String("units", "si", "si or us, for the table")
+	trials := trialFlags(flags)
 	name := flags.String("example", example.Default, "a built-in example, where no file is given")
 	if code, ok := parse(flags, args, 1, s); !ok {
 		return code
 	}
 	shown, err := units.ParseSystem(*system)
-	if err == nil && !slices.Contains([]string{"table", "json", "csv", "xlsx"}, *format) {
-		err = fmt.Errorf("format %q is not known; give table, json, csv or xlsx", *format)
+	if err == nil && !slices.Contains([]string{"table", "json", "csv", "svg", "xlsx"}, *format) {
+		err = fmt.Errorf("format %q is not known; give table, json, csv, svg or xlsx", *format)
 	}
+	err = errors.Join(err, trials.check(*format, *table))
 	data, readErr := input(flags.Arg(0), *name, s)
 	if err = errors.Join(err, readErr); err != nil {
 		fmt.Fprintln(s.err, err)
@@ -144,11 +150,96 @@ func work(args []string, s streams) int {
 	if err != nil {
 		return broken(err, s)
 	}
-	g, err := estimate.NewReader(beside(flags.Arg(0))).Trace(data, catalogue)
+	worked, err := estimate.NewReader(beside(flags.Arg(0))).Work(data, catalogue)
+	if err == nil {
+		err = trials.add(worked, *format, *table, s)
+	}
 	if err != nil {
 		return faulty(err, s.err)
 	}
+	g, err := worked.Graph()
+	if err != nil {
+		return broken(err, s)
+	}
 	return write(g, *format, *table, *bom, shown, s)
+}
+
+// trialling is what the command line says about trials.
+type trialling struct {
+	trials int
+	seed   uint64
+	single bool
+	flags  *flag.FlagSet
+}
+
+func trialFlags(flags *flag.FlagSet) *trialling {
+	t := &trialling{flags: flags}
+	flags.IntVar(&t.trials, "trials", ranges.UsualTrials, "how many times every uncertain number is drawn")
+	flags.Uint64Var(&t.seed, "seed", ranges.UsualSeed, "of the draws")
+	flags.BoolVar(&t.single, "single", false, "single figures only: no trials")
+	return t
+}
+
+// asked reports whether the command line names trials or a seed.
+func (t *trialling) asked() bool {
+	asked := false
+	t.flags.Visit(func(f *flag.Flag) { asked = asked || f.Name == "trials" || f.Name == "seed" })
+	return asked
+}
+
+func (t *trialling) check(format, table string) error {
+	if t.single && (t.asked() || format == "svg" || slices.Contains(report.RangeTables(), table)) {
+		return errors.New("-single leaves the range out, and something else here asks for it")
+	}
+	var faults fault.List
+	t.options().Check(faults.At(""))
+	return faults.Err()
+}
+
+func (t *trialling) options() ranges.Options { return ranges.Options{Trials: t.trials, Seed: t.seed} }
+
+// add makes the trials: for the table always, for the other forms where they are
+// asked for or the job gives ranges.
+func (t *trialling) add(w *estimate.Worked, format, table string, s streams) error {
+	wanted := format == "table" || format == "svg" || t.asked() || w.Ranged() || (format == "csv" && slices.Contains(report.RangeTables(), table))
+	if t.single || !wanted {
+		return nil
+	}
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	o := t.options()
+	progress := progressOf(s.err)
+	o.Progress = progress.report
+	err := ranges.Add(ctx, w, o)
+	progress.end()
+	return err
+}
+
+// progress tells how far a long run is, once a second from the first on.
+type progress struct {
+	out         io.Writer
+	start, last time.Time
+	shown       bool
+}
+
+func progressOf(out io.Writer) *progress {
+	now := time.Now()
+	return &progress{out: out, start: now, last: now}
+}
+
+func (p *progress) report(done, total int) {
+	if now := time.Now(); now.Sub(p.last) >= time.Second {
+		p.last, p.shown = now, true
+		left := time.Duration(float64(now.Sub(p.start)) * float64(total-done) / float64(done))
+		fmt.Fprintf(p.out, "\r%3.0f %% of %d trials, %s left ", 100*float64(done)/float64(total), total, left.Round(time.Second))
+	}
+}
+
+// end closes the line, where one was begun.
+func (p *progress) end() {
+	if p.shown {
+		fmt.Fprintln(p.out)
+	}
 }
 
 func write(g *estimate.Graph, format, table string, bom bool, system units.System, s streams) int {
@@ -159,6 +250,8 @@ func write(g *estimate.Graph, format, table string, bom bool, system units.Syste
 	case "json":
 		text, err = json.MarshalIndent(e, "", "  ")
 		text = append(text, '\n')
+	case "svg":
+		text, err = report.Chart(e)
 	case "csv":
 		if text, err = report.CSV(e, table); err == nil && bom {
 			text = report.Marked(text)

@@ -3,11 +3,13 @@ package api
 import (
 	"bytes"
 	"net/http"
+	"slices"
 
 	"github.com/gin-gonic/gin"
 
 	"filmbuild/estimate"
 	"filmbuild/estimate/fault"
+	"filmbuild/estimate/ranges"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/units"
 	"filmbuild/estimate/workbook"
@@ -16,12 +18,14 @@ import (
 // estimates works a job out. It stores nothing.
 //
 //	@Summary		Work a job out
-//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As a workbook (XLSX) its formulas are alive: change a number on the sheet Inputs and the rest follows. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form) or narrative (the costs in plain words); as text the table of the command line, ?units=si or us.
+//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As a workbook (XLSX) its formulas are alive: change a number on the sheet Inputs and the rest follows. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form), narrative (the costs in plain words), range, drivers (what makes the total uncertain) or curve (how likely each total is to be enough); as SVG the range of the total is drawn; as text the table of the command line, ?units=si or us.
 //	@Tags			estimates
 //	@Accept			json
-//	@Produce		json,text/csv,plain,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet
+//	@Produce		json,text/csv,plain,image/svg+xml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet
 //	@Param			job		body		estimate.Job	true	"the job"
-//	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget, buyers, lines, hours, funding, narrative)
+//	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget, buyers, lines, hours, funding, narrative, range, drivers, curve)
+//	@Param			trials	query		int				false	"how many times every uncertain number is drawn for the range; without it there is a range where the job states one, from 10000 trials"	minimum(1000)	maximum(1000000)
+//	@Param			seed	query		int				false	"of the draws; the same seed gives the same range"	default(1)	minimum(0)	maximum(9007199254740991)
 //	@Param			bom		query		string			false	"true puts the byte order mark in front, for spreadsheets that take UTF-8 for another code"	Enums(false, true)
 //	@Param			units	query		string			false	"units of the text form"	Enums(si, us)
 //	@Success		200		{object}	estimate.Estimate
@@ -33,7 +37,7 @@ import (
 //	@Failure		500		{object}	Problem
 //	@Router			/v1/estimates [post]
 func (s *Server) estimates(c *gin.Context) {
-	form := accepts(c, "", "application/json", "text/csv", "text/plain", spreadsheet)
+	form := accepts(c, "", "application/json", "text/csv", "text/plain", drawn, spreadsheet)
 	if form == "" {
 		return
 	}
@@ -42,7 +46,8 @@ func (s *Server) estimates(c *gin.Context) {
 		return
 	}
 	var faults fault.List
-	onlyKnown(values, &faults, "table", "units", "bom")
+	onlyKnown(values, &faults, "table", "units", "bom", "trials", "seed")
+	trials, asked := trialsOf(values, &faults)
 	table := oneOf(values, "table", report.Tables(), &faults)
 	system := oneOf(values, "units", []string{"si", "us"}, &faults)
 	bom := oneOf(values, "bom", []string{"false", "true"}, &faults)
@@ -58,12 +63,15 @@ func (s *Server) estimates(c *gin.Context) {
 		s.respondWorkbook(c, data)
 		return
 	}
-	e, err := s.reader.Estimate(data, s.catalogue)
+	worked, err := s.reader.Work(data, s.catalogue)
+	if err == nil && (asked || worked.Ranged() || form == drawn || slices.Contains(report.RangeTables(), table)) {
+		err = ranges.Add(c.Request.Context(), worked, trials)
+	}
 	if err != nil {
 		refuseError(c, err)
 		return
 	}
-	respondEstimate(c, e, form, table, system, bom == "true")
+	respondEstimate(c, worked.Estimate(), form, table, system, bom == "true")
 }
 
 // spreadsheet is the media type of an Open XML workbook.
@@ -104,6 +112,13 @@ func respondEstimate(c *gin.Context, e *estimate.Estimate, form, table, system s
 			return
 		}
 		send(c, http.StatusOK, "text/plain; charset=utf-8", []byte(report.Table(e, shown)))
+	case drawn:
+		drawing, err := report.Chart(e)
+		if err != nil {
+			refuseError(c, err)
+			return
+		}
+		send(c, http.StatusOK, drawn, drawing)
 	default:
 		respond(c, e)
 	}

@@ -139,6 +139,7 @@ func (r *Reader) Work(data []byte, catalogue *products.Catalogue) (*Worked, erro
 type Worked struct {
 	run       *run
 	catalogue *products.Catalogue
+	graph     *Graph // once it was asked for
 }
 
 // Estimate is the answer.
@@ -148,7 +149,15 @@ func (w *Worked) Estimate() *Estimate { return w.run.estimate }
 func (w *Worked) Ranged() bool { return len(w.run.job.Ranges) > 0 }
 
 // Graph is the answer with the graph of its figures.
-func (w *Worked) Graph() (*Graph, error) { return w.run.trace(w.catalogue) }
+func (w *Worked) Graph() (*Graph, error) {
+	if w.graph == nil {
+		var err error
+		if w.graph, err = w.run.trace(w.catalogue); err != nil {
+			return nil, err
+		}
+	}
+	return w.graph, nil
+}
 
 // Trace reads a job document and works it out with the graph of its figures.
 // The errors are those of Estimate.

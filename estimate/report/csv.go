@@ -16,6 +16,10 @@ func Tables() []string {
 	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "funding", "narrative", "range", "drivers", "curve"}
 }
 
+// RangeTables are those of the tables that tell the range, for which trials must
+// be made.
+func RangeTables() []string { return []string{"range", "drivers", "curve"} }
+
 // CSV returns one table of the estimate as RFC 4180 text in UTF-8: a head with the
 // units in the names, SI, a point for the decimals, CRLF at the ends of lines,
 // numbers to ten significant digits and money to the minor unit. Text

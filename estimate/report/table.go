@@ -35,6 +35,7 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.hours()
 	t.budget()
 	t.funding()
+	t.sure()
 	t.working()
 	t.assumptions()
 	t.foot()

@@ -67,7 +67,7 @@ func mend(operation *openapi3.Operation) {
 			response.Value.Content = openapi3.Content{"application/problem+json": {Schema: schema}}
 		default:
 			for kind := range content {
-				if strings.HasPrefix(kind, "text/") {
+				if strings.HasPrefix(kind, "text/") || strings.HasPrefix(kind, "image/") {
 					content[kind] = &openapi3.MediaType{Schema: openapi3.NewStringSchema().NewRef()}
 				}
 			}
