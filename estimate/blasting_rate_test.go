@@ -19,7 +19,7 @@ func skin(id, substrate string, areaM2, filmUM float64) doc {
 }
 
 func beads(on string, members doc) doc {
-	step := doc{"id": "s", "operation": "blast", "on": []string{on}, "media": "glass-bead-fine", "nozzle_bore_mm": 6.35, "pressure_kpa": 240}
+	step := doc{"id": "s", "operation": "blast", "on": []string{on}, "media": "glass-bead-fine", "nozzle_bore_mm": 6.35, "pressure_kpa": 240, "mask": false}
 	for name, value := range members {
 		step[name] = value
 	}
@@ -58,7 +58,7 @@ func TestBurdenedRatesAreKeptApart(t *testing.T) {
 	atNozzle := blasted(t, skin("a", "clad_aluminium", 1, 254), beads("a", nil))
 	assert.InEpsilon(t, *atNozzle.Removal.MediaThrownKg, *burdened.Removal.MediaThrownKg, 1e-12, "media fly only while the nozzle is on")
 
-	strip := doc{"id": "s", "operation": "strip", "on": []string{"a"}, "product": "stripper", "rate_basis": "burdened", "crew": 2}
+	strip := doc{"id": "s", "operation": "strip", "on": []string{"a"}, "product": "stripper", "rate_basis": "burdened", "crew": 2, "mask": false}
 	chemical := blasted(t, skin("a", "aluminium", 1, 25.4), strip)
 	assert.InEpsilon(t, 1/0.0555, chemical.Hours, 1e-9, "person-hours do not change with the crew")
 	assert.InEpsilon(t, 0.5/0.0555, chemical.Removal.ElapsedH, 1e-9)

@@ -43,6 +43,7 @@ type checker struct {
 	effort    int                   // spent on parts
 	parts     map[[2]int]regionPart // region and surface -> what the region is of it
 	markedOn  map[int]selection     // marking -> what it is painted on
+	borders   map[[3]int][]border   // two regions and a surface -> the lines they share there
 	currency  money.Currency
 	days      calendar.Calendar
 

@@ -46,6 +46,7 @@ type applied struct {
 	book       products.Value // transfer efficiency on parts of the step's size
 	efficiency float64        // percent
 	from       quantity.Node  // where the efficiency comes from
+	told       bool           // the efficiency stands among the assumptions already
 }
 
 // filmPlan checks the fields that all paint films share, and finds the method.
@@ -128,7 +129,7 @@ func (r *run) coating(b *StepBase, f *FilmPlan, plan applied, paint *products.Pa
 			return nil, false
 		}
 		r.assumed.add(b.ID, testedEfficiency, c.TransferEfficiencyPercent, "%", "test patch")
-	case f.TransferEfficiencyPercent == nil:
+	case f.TransferEfficiencyPercent == nil && !plan.told:
 		text := "transfer efficiency of " + plan.method.Name
 		if f.PartSize != "" {
 			text += ", parts " + f.PartSize

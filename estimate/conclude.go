@@ -21,7 +21,6 @@ func (r *run) conclude() {
 		v := r.job.Ranges[pointer]
 		r.assumed.add("", fmt.Sprintf("likely value of the range %g to %g given at %s", v.Low, v.High, pointer), v.Likely, "", "the job; the single figures take the likely value, the range all of it")
 	}
-	r.untimed()
 	r.assumed.add("", "what the steps do not use up and the order does not hold: strainers, cups, tack cloths, gloves, filters, sheets for the floor", 0, "", "common practice: add them under items")
 	r.cautions()
 	e.Assumptions = r.assumed.list

@@ -12,8 +12,8 @@ import (
 // read).
 func (r *run) demandMasking(p *Blast, s *StepEstimate, sel selection) {
 	const source = "(TM 1-1500-344-23-2 B-27.1.2; USAF TO 1-1-8 2.12)"
-	if p.Mask != nil && !*p.Mask && sel.openingsM > 0 {
-		s.Warnings = append(s.Warnings, "mask is false and there are openings: plug drains and bearings and cover every opening, or media get in and come out later "+source)
+	if open := r.uncovered(sel); len(open) > 0 {
+		s.Warnings = append(s.Warnings, "mask is false and there are openings ("+listOf(open)+"): plug drains and bearings and cover every opening, or media get in and come out later "+source)
 	}
 	chosen := map[*Component]bool{}
 	for _, comp := range r.componentsOf(sel) {

@@ -61,9 +61,11 @@ type StepEstimate struct {
 	Name         string             `json:"name,omitempty"`
 	Operation    string             `json:"operation"`
 	AreaM2       float64            `json:"area_m2"`
-	Litres       float64            `json:"litres"`    // what leaves the tins for the surface; solvent for cleaning guns is under mixing and materials
-	Kilograms    float64            `json:"kilograms"` // abrasive bought
-	MaskingTapeM float64            `json:"masking_tape_m"`
+	Litres       float64            `json:"litres"`         // what leaves the tins for the surface; solvent for cleaning guns is under mixing and materials
+	Kilograms    float64            `json:"kilograms"`      // abrasive bought
+	MaskingTapeM float64            `json:"masking_tape_m"` // all tapes, with their waste
+	MaskingHours float64            `json:"masking_hours"`  // person-hours to lay them, within hours
+	Masking      []MaskedEdge       `json:"masking,omitempty"`
 	Hours        float64            `json:"hours"`             // person-hours
 	Removal      *Removal           `json:"removal,omitempty"` // of steps that take old paint off
 	HoursByRole  []RoleHours        `json:"hours_by_role"`
@@ -80,6 +82,7 @@ type StepEstimate struct {
 	Mixing       []Mixing           `json:"mixing,omitempty"`
 	Recoat       []RecoatPlan       `json:"recoat,omitempty"`     // of coat steps: the coats below and their windows
 	FilmCheck    *FilmCheck         `json:"film_check,omitempty"` // of coat steps: the readings of the dry film
+	Colours      []PaintedColour    `json:"colours,omitempty"`    // of markings
 	Working      []quantity.Working `json:"working"`
 	Instructions []string           `json:"instructions,omitempty"` // what to do before or in it, beside its figures
 	Wear         []string           `json:"wear"`                   // what to put on; the cautions say why

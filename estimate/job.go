@@ -39,6 +39,7 @@ type Job struct {
 	TaxRounding      string      `json:"tax_rounding,omitempty" doc:"how often tax is rounded: once on the total, on each supplier's invoice, or on each line"`
 	Escalation       *Escalation `json:"escalation,omitempty" doc:"carries prices from their date to that of the purchase"`
 	Funding          *Funding    `json:"funding,omitempty" doc:"asks for the estimate in the headings of a funder's form"`
+	Masking          MaskingPlan `json:"masking,omitempty" doc:"how edges are masked where a step does not say"`
 
 	ContingencyPercent float64 `json:"contingency_percent,omitempty" limit:"[0,100]" doc:"added to the cash cost for unknowns within the scope"`
 	TaxPercent         float64 `json:"tax_percent,omitempty" limit:"[0,100]" doc:"added to materials, freight, contract work and cash items whose price does not hold it"`

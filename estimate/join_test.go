@@ -98,7 +98,7 @@ func TestTapeAtAJoint(t *testing.T) {
 	job := doc{"components": []doc{cylinder("tank", 1, 6, 0, nil), cylinder("stub", 0.5, 2, 0, doc{"joins": []doc{{"to": "tank", "kind": "tube"}}})}}
 	tape := func(on ...string) float64 {
 		job["steps"] = []doc{{"id": "s", "operation": "coat", "on": on, "product": "epoxy-primer", "method": "brush"}}
-		return work(t, job).Steps[0].MaskingTapeM
+		return edgeM(work(t, job).Steps[0])
 	}
 	assert.InDelta(t, 4*math.Pi+saddle, tape("tank"), 1e-10)
 	assert.InDelta(t, 2*math.Pi, tape("stub"), 1e-10)

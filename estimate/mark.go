@@ -1,7 +1,6 @@
 package estimate
 
 import (
-	"slices"
 	"strconv"
 
 	"filmbuild/products"
@@ -9,32 +8,37 @@ import (
 	"filmbuild/surfaces/quantity"
 )
 
-// work paints markings, each colour with its own paint.
+// work paints markings, each colour with its own paint, in the order in which
+// the colours first appear.
 func (p *Mark) work(r *run, s *StepEstimate, at string) {
 	plan, ok := r.filmPlan(&p.StepBase, &p.FilmPlan, at)
-	figures := r.figures(p, at)
+	figures := r.figures(p, at).over(p.BaseColour)
 	for i, name := range p.On {
 		r.choose([]string{name}, at+"/on/"+strconv.Itoa(i))
 	}
 	if !ok || r.faults.HasBelow(at) {
 		return
 	}
-	colours, edge, stencil := r.colours(figures)
-	for _, c := range colours {
-		paint, found := r.paintOf(p, c.Colour, at)
-		if !found {
-			continue
-		}
-		s.AreaM2 += c.AreaM2
-		s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Of: c.Colour, Value: c.AreaM2, Unit: "m²",
-			Formula: "sum of the " + c.Colour + " areas of the markings", Terms: figures.terms(c.Colour), Links: figures.links(c.Colour), Source: figures.source()})
-		r.hang(figures, c.Colour, c.AreaM2, r.paint(&p.StepBase, &p.FilmPlan, plan, s, paint, c.AreaM2, c.Colour, at))
+	if len(figures) > 0 && len(figures.colours()) == 0 && p.BaseColour != "" {
+		r.faults.Addf(at+"/base_colour", "inconsistent", "base_colour is %q and the markings have no other colour, so nothing is left to paint; leave it out, or leave the step out", clip(p.BaseColour))
+		return
+	}
+	pots := r.pots(p, figures, at)
+	for i := range pots {
+		pot := &pots[i]
+		s.AreaM2 += pot.areaM2
+		terms, links := figures.areas(pot.colours)
+		s.Working = append(s.Working, quantity.Working{Quantity: "area_m2", Of: pot.name(), Value: pot.areaM2, Unit: "m²",
+			Formula: "sum of the " + pot.name() + " areas of the markings", Terms: terms, Links: links, Source: figures.source()})
+		r.hang(figures, pot, r.paint(&p.StepBase, &p.FilmPlan, r.onFigures(p, plan, s, pot), s, pot.paint, pot.areaM2, pot.name(), at))
 	}
 	if r.faults.HasBelow(at) {
 		return
 	}
-	r.maskMarkings(p, s, figures, edge, stencil, at)
+	r.leaveBase(p, figures)
+	r.maskMarkings(p, s, figures, at)
 	r.applicationHours(&p.StepBase, s, plan, s.AreaM2, p.Coats)
+	s.tellColours(p, pots)
 	r.paintWaste(s)
 }
 
@@ -43,6 +47,7 @@ type figure struct {
 	id    string
 	count float64
 	one   marking.Measurement
+	under string // colour that is put down under all of it
 }
 
 type figures []figure
@@ -77,7 +82,7 @@ func (r *run) figures(p *Mark, at string) figures {
 			r.drawn = map[string]marking.Measurement{}
 		}
 		r.drawn[id] = one
-		found = append(found, figure{id: id, count: float64(r.job.Markings[k].Count), one: one})
+		found = append(found, figure{id: id, count: float64(r.job.Markings[k].Count), one: one, under: marking.UnderColourOf(r.job.Markings[k].Figure)})
 	}
 	return found
 }
@@ -89,48 +94,6 @@ func (r *run) markingIndex(id string) int {
 		}
 	}
 	return -1
-}
-
-// colours adds up area by colour, in the order in which the colours first
-// appear, the edges masked once, and the stencil film.
-func (r *run) colours(fs figures) (sums []marking.ColourArea, edgeM, stencilM2 float64) {
-	index := map[string]int{}
-	for _, f := range fs {
-		edgeM += f.one.EdgeOnceM * f.count
-		stencilM2 += f.one.StencilFilmM2 * f.count
-		for _, c := range f.one.Painted {
-			k, known := index[c.Colour]
-			if !known {
-				k = len(sums)
-				index[c.Colour] = k
-				sums = append(sums, marking.ColourArea{Colour: c.Colour})
-			}
-			sums[k].AreaM2 += c.AreaM2 * f.count
-		}
-	}
-	return sums, edgeM, stencilM2
-}
-
-func (fs figures) terms(colour string) map[string]float64 {
-	terms := map[string]float64{}
-	for _, f := range fs {
-		for _, c := range f.one.Painted {
-			if c.Colour == colour {
-				terms[f.id] = c.AreaM2 * f.count
-			}
-		}
-	}
-	return terms
-}
-
-func (fs figures) links(colour string) []quantity.Link {
-	var links []quantity.Link
-	for _, f := range fs {
-		if slices.ContainsFunc(f.one.Painted, func(c marking.ColourArea) bool { return c.Colour == colour }) {
-			links = append(links, quantity.From(f.id, quantity.Node{Kind: "marking", ID: f.id, Quantity: "area_m2", Of: colour}))
-		}
-	}
-	return links
 }
 
 func (fs figures) source() string {
@@ -177,39 +140,4 @@ func (r *run) families() []string {
 		}
 	}
 	return names
-}
-
-// maskMarkings tapes every boundary once, light colours first and darker ones
-// cut back; or, where the step names a film, cuts a stencil instead.
-func (r *run) maskMarkings(p *Mark, s *StepEstimate, fs figures, edgeM, stencilM2 float64, at string) {
-	if p.Mask != nil && !*p.Mask {
-		return
-	}
-	if p.Masked.Film != "" {
-		film, ok := product[*products.Film](r.checker, p.Masked.Film, at, "film", "film or paper")
-		if !ok {
-			return
-		}
-		length := stencilM2 / (film.WidthMM / 1000)
-		r.use(s, film, length)
-		s.Working = append(s.Working, quantity.Working{Quantity: "stencil_film_m", Value: length, Unit: "m", Formula: "film/width",
-			Terms: map[string]float64{"film": stencilM2, "width": film.WidthMM / 1000}, Uses: film.ID, Source: "identity: the box of each figure with a margin all round"})
-		return
-	}
-	tape := p.Tape
-	if tape == "" {
-		tape = fineLine
-		r.assumed.add(p.ID, "tape at the edges of markings where the step names none: "+fineLine, 1, "", "common practice: narrow tape goes round curves")
-	}
-	r.tape(tape, &p.StepBase, s, edgeM, at)
-	s.Working = append(s.Working, quantity.Working{Quantity: "masking_tape_m", Value: edgeM, Unit: "m", Formula: "sum of the edges, each masked once, times how many are painted",
-		Terms: fs.edges(), Uses: tape, Source: "identity"})
-}
-
-func (fs figures) edges() map[string]float64 {
-	terms := make(map[string]float64, len(fs))
-	for _, f := range fs {
-		terms[f.id] = f.one.EdgeOnceM * f.count
-	}
-	return terms
 }

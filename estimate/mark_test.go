@@ -21,8 +21,10 @@ func TestMarkingsTakeTheirColours(t *testing.T) {
 	e := work(t, job)
 	s := e.Steps[0]
 	assert.InEpsilon(t, whole, s.AreaM2, 1e-9)
-	assert.InEpsilon(t, 2*math.Pi*0.6*2, s.MaskingTapeM, 1e-9)
-	assert.InEpsilon(t, s.MaskingTapeM, quantityOf(s, "fine-line-tape-6"), 1e-12)
+	assert.InEpsilon(t, 2*math.Pi*0.6*2, edgeM(s), 1e-9, "each border once")
+	assert.InEpsilon(t, 1.1*edgeM(s), quantityOf(s, "fine-line-tape-6"), 1e-12)
+	assert.InEpsilon(t, 1.1*edgeM(s), quantityOf(s, "masking-tape-24"), 1e-12, "the wide tape behind it")
+	assert.InEpsilon(t, 2*1.1*edgeM(s), s.MaskingTapeM, 1e-12)
 	orange, white, black := quantityOf(s, "polyurethane-gloss-orange"), quantityOf(s, "polyurethane-gloss-white"), quantityOf(s, "polyurethane-gloss-black")
 	assert.InEpsilon(t, 3.0, white/orange, 1e-9)
 	assert.InEpsilon(t, 5.0, black/orange, 1e-9)

@@ -39,7 +39,7 @@ func TestBatchesLastNoLongerThanThePotLife(t *testing.T) {
 	job["test_patches"] = []doc{{"for": []string{"s"}, "area_m2": 1, "minutes": 12}}
 	e = work(t, job)
 	assert.Equal(t, 2*10, e.Steps[0].Mixing[0].Batches)
-	assert.InEpsilon(t, 200.0/5, e.Steps[0].Hours, 1e-12)
+	assert.InEpsilon(t, 200.0/5, e.Steps[0].Hours-e.Steps[0].MaskingHours, 1e-12)
 
 	paint["mix"] = doc{"base": 3, "hardener": 2, "activator": 1}
 	m = work(t, job).Steps[0].Mixing[0]

@@ -11,7 +11,7 @@ import (
 
 // primed is a job of primer and topcoat on 40 m² of bare metal.
 func primed() (job, white doc) {
-	prime := doc{"id": "prime", "operation": "coat", "on": []string{"a"}, "product": "epoxy-primer", "dry_film_um": 20, "method": "hvlp"}
+	prime := doc{"id": "prime", "operation": "coat", "on": []string{"a"}, "product": "epoxy-primer", "dry_film_um": 20, "method": "hvlp", "mask": false}
 	white = doc{"id": "white", "operation": "coat", "on": []string{"a"}, "product": "polyurethane-gloss-white", "dry_film_um": 50, "coats": 2, "method": "hvlp", "temperature_c": 24}
 	return doc{"components": []doc{flat("a", 40, 30)}, "steps": []doc{prime, white}}, white
 }

@@ -88,7 +88,7 @@ func (c *checker) partOf(index, surface int) (surfaces.Measurement, bool) {
 func (ch *chooser) addPart(index int, patches []patch, at string) bool {
 	r, where := &ch.c.job.Regions[index], "/regions/"+strconv.Itoa(index)
 	var taken []patch
-	var edgeM float64
+	var parcels []parcel
 	var working []quantity.Working
 	spread := false
 	for first := 0; first < len(patches); {
@@ -119,14 +119,15 @@ func (ch *chooser) addPart(index int, patches []patch, at string) bool {
 				}
 				taken = append(taken, p)
 				spread = spread || in.spread
-				if p.share < 1 {
-					ch.sel.openingsM += in.openingsM
-					ch.sel.openingsM2 += in.openingsM2
+				for _, o := range in.openings {
+					ch.sel.openings = append(ch.sel.openings, heldOpening{surface: k, face: p.face, of: o})
 				}
-				ch.inParts = append(ch.inParts, in.seams...)
+				for _, s := range in.seams {
+					ch.sel.seams = append(ch.sel.seams, heldSeam{surface: k, face: p.face, region: index, seam: s})
+				}
 			}
 		}
-		edgeM += borderOf(one, names) * float64(s.component.Count)
+		parcels = append(parcels, parcel{surface: k, region: index, faces: names})
 		for _, w := range one.Working {
 			w.Of = r.ID
 			working = append(working, w)
@@ -141,9 +142,10 @@ func (ch *chooser) addPart(index int, patches []patch, at string) bool {
 		return false
 	}
 	if r.EdgeM != nil {
-		edgeM = *r.EdgeM
+		ch.sel.loose = append(ch.sel.loose, ch.looseOf(index, taken, *r.EdgeM))
+	} else {
+		ch.sel.parcels = append(ch.sel.parcels, parcels...)
 	}
-	ch.sel.regionsM += edgeM
 	ch.sel.working = append(ch.sel.working, working...)
 	if spread {
 		ch.sel.spread = append(ch.sel.spread, r.ID)
@@ -154,10 +156,10 @@ func (ch *chooser) addPart(index int, patches []patch, at string) bool {
 // losses is what a bay, a band or a strip has left of a face, and the edges of
 // the openings and joints in it.
 type losses struct {
-	share                 float64 // of what is left of the whole face
-	openingsM2, openingsM float64
-	seams                 []seam
-	spread                bool // something is off the face, nobody knows where
+	share    float64   // of what is left of the whole face
+	openings []spotted // as much of them as lies in the region
+	seams    []seam
+	spread   bool // something is off the face, nobody knows where
 }
 
 // losses finds what is left of a plain share of a face:
@@ -183,7 +185,7 @@ func (f *face) losses(r *Region, shape surfaces.Shape, share float64) losses {
 		switch {
 		case portion == 0:
 		case o.seam < 0:
-			l.openingsM2, l.openingsM = l.openingsM2+portion*o.areaM2, l.openingsM+portion*o.edgeM
+			l.openings = append(l.openings, spotted{opening: o.opening, areaM2: portion * o.areaM2, edgeM: portion * o.edgeM})
 		default:
 			s := f.seams[o.seam]
 			l.seams = append(l.seams, seam{part: s.part, edgeM: portion * s.edgeM, rimM: portion * s.rimM})
@@ -193,20 +195,4 @@ func (f *face) losses(r *Region, shape surfaces.Shape, share float64) losses {
 		l.share = min(1, (share*(f.areaM2+placed)-inside)/f.areaM2)
 	}
 	return l
-}
-
-// borderOf is the length of the lines between faces chosen and all else.
-func borderOf(m surfaces.Measurement, chosen []string) float64 {
-	sum := 0.0
-	for _, e := range m.Edges {
-		if slices.Contains(chosen, e.Between[0]) != slices.Contains(chosen, e.Between[1]) {
-			sum += e.LengthM
-		}
-	}
-	return sum
-}
-
-// isWhole says whether a face of a surface is chosen whole.
-func (ch *chooser) isWhole(surface int, face string) bool {
-	return slices.Contains(ch.whole[surface], face)
 }

@@ -50,7 +50,7 @@ func TestRegionsOfAShape(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			e := work(t, painted(c.shape, c.on, c.region))
 			assert.InEpsilon(t, 2*c.area, e.Steps[0].AreaM2, 1e-9)
-			assert.InDelta(t, 2*c.border, e.Steps[0].MaskingTapeM, 1e-7)
+			assert.InDelta(t, 2*c.border, edgeM(e.Steps[0]), 1e-7)
 			assert.Empty(t, e.Steps[0].Warnings)
 			assert.Equal(t, "part", e.Steps[0].Working[0].Of, "the part's own working comes first")
 		})

@@ -58,10 +58,10 @@ func TestBlastWasteIsMediaAndPaint(t *testing.T) {
 	used := 90.0 * 3 * 0.08 // three hours at the nozzle
 	assert.InEpsilon(t, used+50, s.Kilograms, 1e-12)
 	assert.InEpsilon(t, used+6*0.2*1.5, s.WasteKg, 1e-12)
-	assert.InEpsilon(t, (3+1)*2.0, s.Hours, 1e-12)
+	assert.InEpsilon(t, (3+1)*2.0, s.Hours-s.MaskingHours, 1e-12)
 
 	blast["recovered"], blast["working_charge_kg"], blast["nozzles"] = false, 0, 3
 	s = work(t, doc{"components": []doc{part}, "steps": []doc{blast}}).Steps[0]
 	assert.InEpsilon(t, 90.0*3, s.Kilograms, 1e-12, "three nozzles throw three times as much in a third of the time")
-	assert.InEpsilon(t, (1+1)*2.0, s.Hours, 1e-12)
+	assert.InEpsilon(t, (1+1)*2.0, s.Hours-s.MaskingHours, 1e-12)
 }

@@ -23,7 +23,7 @@ type run struct {
 	weights  weights
 	topCoats map[[2]int]topCoat      // surface and face -> the last coat on it
 	tack     float64                 // weight of the tack coats of the step at hand
-	tapedM   float64                 // tape laid in steps that do other work
+	masks    maskState               // what is taped, and by which step
 	patches  map[string][]*TestPatch // step id -> its test patches
 	stepOf   map[string]Step         // step id -> the step, of those that have test patches
 	chosen   map[string]selection    // step id -> what it works on
@@ -109,6 +109,7 @@ func (r *run) areas() {
 func (r *run) steps() {
 	seen := map[string]string{}
 	r.estimate.Steps = make([]StepEstimate, len(r.job.Steps))
+	r.masks.ahead(r)
 	for i, step := range r.job.Steps {
 		if step == nil {
 			continue // of an unknown operation: noted by the decoder
@@ -121,6 +122,7 @@ func (r *run) steps() {
 		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
 		r.starts(b.Starts, at)
 		r.conditioned(b.Conditions, at)
+		r.masks.now = i
 		step.work(r, s, at)
 		s.sums()
 		if b.SetupH == 0 {
@@ -132,7 +134,7 @@ func (r *run) steps() {
 // surface resolves what a step works on; the second value is false when the
 // step cannot be computed.
 func (r *run) surface(b *StepBase, s *StepEstimate, at string) (selection, bool) {
-	sel, ok := r.choose(b.On, at+"/on")
+	sel, ok := r.masks.selection()
 	if !ok || r.faults.HasBelow(at) {
 		return sel, false
 	}
@@ -172,12 +174,12 @@ func (r *run) faceTerms(sel selection) (map[string]float64, []quantity.Link) {
 }
 
 // crewHours notes the person-hours of a step: time at work and to set up, times
-// the people in the crew.
+// the people in the crew, and to mask, which is noted before.
 func (s *StepEstimate) crewHours(b *StepBase, atWork float64, formula string, terms map[string]float64, source string, links ...quantity.Link) {
-	s.Hours = (atWork + b.SetupH) * float64(b.Crew)
+	s.Hours = (atWork+b.SetupH)*float64(b.Crew) + s.MaskingHours
 	terms["setup"], terms["crew"] = b.SetupH, float64(b.Crew)
-	s.Working = append(s.Working, quantity.Working{Quantity: "hours", Value: s.Hours, Unit: "h",
-		Formula: "(" + formula + " + setup)·crew", Terms: terms, Source: source,
+	formula, links = s.withMasking("("+formula+" + setup)·crew", terms, links)
+	s.Working = append(s.Working, quantity.Working{Quantity: "hours", Value: s.Hours, Unit: "h", Formula: formula, Terms: terms, Source: source,
 		Links: append(links, quantity.From("setup", quantity.Setting(b.ID, "setup_h")), quantity.From("crew", quantity.Setting(b.ID, "crew")))})
 }
 

@@ -2,7 +2,6 @@ package estimate
 
 import (
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -11,15 +10,15 @@ import (
 
 // selection is the surface that a step works on.
 type selection struct {
-	patches    []patch
-	areaM2     float64
-	openingsM2 float64
-	openingsM  float64            // edges of the openings in it
-	bordersM   float64            // edges between it and faces not treated, and open ends
-	regionsM   float64            // edges that regions were given
-	bare       []string           // regions without an edge length
-	spread     []string           // regions with openings or joints somewhere in their faces
-	working    []quantity.Working // of the regions that are bays, bands or strips
+	patches  []patch
+	areaM2   float64
+	parcels  []parcel           // whose edges follow from their shape
+	loose    []looseRegion      // whose edge was given
+	openings []heldOpening      // that lie in bays, bands and strips
+	seams    []heldSeam         // of joints that lie in them
+	bare     []string           // regions without an edge length
+	spread   []string           // regions with openings or joints somewhere in their faces
+	working  []quantity.Working // of the regions that are bays, bands or strips
 }
 
 // patch is a share of one face.
@@ -31,8 +30,6 @@ type patch struct {
 	measured string // id of the region whose own measured area this is part of
 }
 
-func (s *selection) edgeM() float64 { return s.openingsM + s.bordersM + s.regionsM }
-
 // chooser resolves a list of names, noting what is wrong with it.
 type chooser struct {
 	c     *checker
@@ -40,8 +37,6 @@ type chooser struct {
 	taken map[[2]int]float64 // surface and face -> share already chosen
 	sel   selection
 	whole map[int][]string // surface -> faces chosen whole
-
-	inParts []seam // of joints that lie in the bays, bands and strips chosen
 }
 
 // choose resolves component, component/face and region ids. The second value
@@ -68,7 +63,7 @@ func (c *checker) choose(names []string, at string) (selection, bool) {
 			ch.whole[p.surface] = append(ch.whole[p.surface], c.surfaces[p.surface].faces[p.face].name)
 		}
 	}
-	ch.borders()
+	ch.wholeParcels()
 	return ch.sel, good
 }
 
@@ -145,10 +140,6 @@ func (ch *chooser) add(patches []patch, name, at string) bool {
 		ch.taken[key] += p.share
 		ch.sel.patches = append(ch.sel.patches, p)
 		ch.sel.areaM2 += f.areaM2 * p.share
-		if p.share == 1 {
-			ch.sel.openingsM += f.openingsM
-			ch.sel.openingsM2 += f.openingsM2
-		}
 	}
 	return true
 }
@@ -202,7 +193,7 @@ func (ch *chooser) addRegion(index int, at string) bool {
 	}
 	switch {
 	case r.EdgeM != nil:
-		ch.sel.regionsM += *r.EdgeM
+		ch.sel.loose = append(ch.sel.loose, ch.looseOf(index, patches, *r.EdgeM))
 	case whole:
 		for _, p := range patches {
 			ch.whole[p.surface] = append(ch.whole[p.surface], ch.c.surfaces[p.surface].faces[p.face].name)
@@ -211,22 +202,4 @@ func (ch *chooser) addRegion(index int, at string) bool {
 		ch.sel.bare = append(ch.sel.bare, r.ID)
 	}
 	return true
-}
-
-// borders adds up the edges between faces chosen whole and what is not chosen:
-// other faces, and open ends where the skin stops.
-func (ch *chooser) borders() {
-	for k := range ch.c.surfaces { // in order, so that sums are the same each time
-		chosen, s := ch.whole[k], &ch.c.surfaces[k]
-		if len(chosen) == 0 {
-			continue
-		}
-		for _, e := range s.one.Edges {
-			a, b := slices.Contains(chosen, e.Between[0]), slices.Contains(chosen, e.Between[1])
-			if a != b && e.Between[0] != e.Between[1] {
-				ch.sel.bordersM += e.LengthM * float64(s.component.Count)
-			}
-		}
-	}
-	ch.sel.bordersM = max(0, ch.sel.bordersM+ch.seams())
 }

@@ -30,7 +30,7 @@ func TestBordersOfASelection(t *testing.T) {
 				"steps":      []doc{{"id": "s", "operation": "coat", "on": c.on, "product": "epoxy-primer", "method": "brush"}},
 			})
 			assert.InEpsilon(t, 3*c.area, e.Steps[0].AreaM2, 1e-12)
-			assert.InDelta(t, 3*c.edge, e.Steps[0].MaskingTapeM, 1e-12)
+			assert.InDelta(t, 3*c.edge, edgeM(e.Steps[0]), 1e-12)
 		})
 	}
 }
@@ -50,14 +50,14 @@ func TestOpeningsAndRegions(t *testing.T) {
 	top := 2 * (2*1.05 - 0.4)
 	e := work(t, on("box/top"))
 	assert.InEpsilon(t, top, e.Steps[0].AreaM2, 1e-12)
-	assert.InEpsilon(t, 2*(6+2.2+1.3), e.Steps[0].MaskingTapeM, 1e-12)
+	assert.InEpsilon(t, 2*(6+2.2+1.3), edgeM(e.Steps[0]), 1e-12)
 	assert.InEpsilon(t, 0.8, e.Areas[0].OpeningsM2, 1e-12)
 	assert.InEpsilon(t, 2*(7*1.05-0.4), e.Areas[0].AreaM2, 1e-12)
 	assert.Len(t, assumed(e, "laps, rivets and gaps"), 1)
 
 	e = work(t, on("half"))
 	assert.InEpsilon(t, top/2, e.Steps[0].AreaM2, 1e-12)
-	assert.InEpsilon(t, 3.0, e.Steps[0].MaskingTapeM, 1e-12)
+	assert.InEpsilon(t, 3.0, edgeM(e.Steps[0]), 1e-12)
 	assert.Empty(t, e.Steps[0].Warnings)
 
 	e = work(t, on("patch"))

@@ -146,7 +146,7 @@ func TestMasksAreDemanded(t *testing.T) {
 	bare := work(t, doc{"components": []doc{wing, radome}, "steps": []doc{beads("wing", doc{"strip_rate_m2_h": 3, "mask": false})}}).Steps[0].Warnings
 	assert.True(t, contains(bare, "mask radome"))
 	assert.True(t, contains(bare, "plug drains"))
-	masked := work(t, doc{"components": []doc{wing}, "steps": []doc{beads("wing", doc{"strip_rate_m2_h": 3})}}).Steps[0].Warnings
+	masked := work(t, doc{"components": []doc{wing}, "steps": []doc{beads("wing", doc{"strip_rate_m2_h": 3, "mask": true})}}).Steps[0].Warnings
 	assert.False(t, contains(masked, "plug drains"))
 	assert.False(t, contains(masked, "before blasting near them"))
 }

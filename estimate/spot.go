@@ -33,6 +33,8 @@ type spotted struct {
 	areaM2 float64
 	edgeM  float64
 	seam   int // of a joint, in the face's seams; -1 for an opening
+
+	opening int // of the component's openings
 }
 
 // checkSpot notes a place that the component does not have.

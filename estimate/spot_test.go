@@ -50,7 +50,7 @@ func TestABayLosesTheOpeningsThatLieInIt(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			s := work(t, coatOn(tube(c.spot), regions, c.on)).Steps[0]
 			assert.InEpsilon(t, 2*c.area, s.AreaM2, 1e-9)
-			assert.InDelta(t, 2*c.tape, s.MaskingTapeM, 1e-7)
+			assert.InDelta(t, 2*c.tape, edgeM(s), 1e-7)
 			if c.warned {
 				assert.Len(t, s.Warnings, 1)
 			} else {
@@ -69,12 +69,12 @@ func TestABayLosesTheJointsThatLieInIt(t *testing.T) {
 	regions := []doc{{"id": "fore", "of": []string{"tube"}, "to_m": 1}, {"id": "aft", "of": []string{"tube"}, "from_m": 1}}
 	fore := work(t, coatOn(parts, regions, "fore")).Steps[0]
 	assert.InEpsilon(t, math.Pi-0.3, fore.AreaM2, 1e-12)
-	assert.InEpsilon(t, 2*math.Pi+2.4, fore.MaskingTapeM, 1e-12)
+	assert.InEpsilon(t, 2*math.Pi+2.4, edgeM(fore), 1e-12)
 	aft := work(t, coatOn(parts, regions, "aft")).Steps[0]
 	assert.InEpsilon(t, 3*math.Pi, aft.AreaM2, 1e-12)
 	both := work(t, coatOn(parts, regions, "fore", "box")).Steps[0]
 	assert.InEpsilon(t, math.Pi-0.3+2, both.AreaM2, 1e-12)
-	assert.InEpsilon(t, 2*math.Pi, both.MaskingTapeM, 1e-12, "the rim of what is set on is no edge any more")
+	assert.InEpsilon(t, 2*math.Pi, edgeM(both), 1e-12, "the rim of what is set on is no edge any more")
 }
 
 // Bays that are the whole have its area and the edges of its openings, wherever
@@ -94,7 +94,7 @@ func TestBaysAddUpWhereverOpeningsLie(t *testing.T) {
 		regions := []doc{{"id": "fore", "of": []string{"tube"}, "to_m": cut}, {"id": "aft", "of": []string{"tube"}, "from_m": cut}}
 		whole, bays := work(t, coatOn(parts, regions, "tube")), work(t, coatOn(parts, regions, "fore", "aft"))
 		assert.InEpsilon(t, whole.Steps[0].AreaM2, bays.Steps[0].AreaM2, 1e-12)
-		assert.InDelta(t, whole.Steps[0].MaskingTapeM+2*math.Pi, bays.Steps[0].MaskingTapeM, 1e-9)
+		assert.InDelta(t, edgeM(whole.Steps[0]), edgeM(bays.Steps[0]), 1e-9, "no border between bays that are painted together")
 	})
 }
 

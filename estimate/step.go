@@ -29,13 +29,6 @@ type StepBase struct {
 
 func (b *StepBase) base() *StepBase { return b }
 
-// Masked is what steps have that may need masking.
-type Masked struct {
-	Mask *bool  `json:"mask,omitempty" doc:"tape the edges of the selection; true wherever there are edges"`
-	Tape string `json:"tape,omitempty" doc:"product id of the tape"`
-	Film string `json:"film,omitempty" doc:"product id of the film or paper over openings"`
-}
-
 // Blast strips with abrasive.
 type Blast struct {
 	StepBase
@@ -126,11 +119,11 @@ type Pretreat struct {
 	Liquid
 }
 
-// Mask tapes edges and covers openings as a step of its own.
+// Mask tapes edges and covers openings as a step of its own, for the steps that
+// follow it.
 type Mask struct {
 	StepBase
-	Tape   string   `json:"tape,omitempty" doc:"product id of the tape"`
-	Film   string   `json:"film,omitempty" doc:"product id of the film or paper over openings"`
+	MaskMaterials
 	RateMH *float64 `json:"rate_m_h,omitempty" limit:"[0.01,1000]" doc:"tape one person lays in an hour"`
 }
 
@@ -185,6 +178,8 @@ type Mark struct {
 	Markings []string          `json:"markings" doc:"ids of markings"`
 	Family   string            `json:"family,omitempty" doc:"paint family that colours are looked up in"`
 	Paints   map[string]string `json:"paints,omitempty" doc:"colour to product id, where the family's is not wanted"`
+
+	BaseColour string `json:"base_colour,omitempty" doc:"colour that the figures lie on: parts of that colour, and an under colour of it, are left as they are; all is painted where it is left out"`
 }
 
 // Operations are the kinds of step.

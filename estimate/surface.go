@@ -77,7 +77,7 @@ func (c *checker) cut(s *surface, at string) bool {
 		s.faces[k].openingsM2 += o.AreaM2 * count
 		s.faces[k].openingsM += o.EdgeM * count
 		c.checkSpot(&s.component.Openings[i].Spot, s, below)
-		s.faces[k].spotted = append(s.faces[k].spotted, spotted{spot: &s.component.Openings[i].Spot, areaM2: o.AreaM2 * count, edgeM: o.EdgeM * count, seam: -1})
+		s.faces[k].spotted = append(s.faces[k].spotted, spotted{spot: &s.component.Openings[i].Spot, areaM2: o.AreaM2 * count, edgeM: o.EdgeM * count, seam: -1, opening: i})
 		s.note("opening_m2", o.Name, o.AreaM2*count, "m²", "A·n", map[string]float64{"A": o.AreaM2, "n": count}, "given by the user")
 	}
 	for k := range s.faces {

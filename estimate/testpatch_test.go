@@ -43,12 +43,12 @@ func TestMediaWeighedOnAPatch(t *testing.T) {
 	job := doc{"components": []doc{flat("a", 10, 4)}, "steps": []doc{blast}, "test_patches": []doc{{"for": []string{"s"}, "area_m2": 0.5, "media_kg": 12}}}
 	s := work(t, job).Steps[0]
 	assert.InEpsilon(t, 240.0, s.Kilograms, 1e-12)
-	assert.InEpsilon(t, 10/(5.0*2), s.Hours, 1e-12)
+	assert.InEpsilon(t, 10/(5.0*2), s.Hours-s.MaskingHours, 1e-12)
 
 	job["test_patches"] = []doc{{"for": []string{"s"}, "area_m2": 0.5, "media_kg": 12, "minutes": 6}}
 	s = work(t, job).Steps[0]
 	assert.InEpsilon(t, 240.0, s.Kilograms, 1e-12)
-	assert.InEpsilon(t, 10/5.0, s.Hours, 1e-12, "5 m²/h of both nozzles together")
+	assert.InEpsilon(t, 10/5.0, s.Hours-s.MaskingHours, 1e-12, "5 m²/h of both nozzles together")
 }
 
 // The media that are still good after sieving tell what one pass breaks: of
@@ -65,7 +65,7 @@ func TestSievedMediaGiveTheBreakdown(t *testing.T) {
 
 // Discs worn on a patch: 2 on 0.5 m² are 4 for each square metre.
 func TestDiscsWornOnAPatch(t *testing.T) {
-	sand := doc{"id": "s", "operation": "sand", "on": []string{"a"}, "product": "disc-150", "crew": 2}
+	sand := doc{"id": "s", "operation": "sand", "mask": false, "on": []string{"a"}, "product": "disc-150", "crew": 2}
 	patch := doc{"for": []string{"s"}, "area_m2": 0.5, "discs": 2, "minutes": 30, "crew": 1}
 	e := work(t, doc{"components": []doc{flat("a", 10, 4)}, "steps": []doc{sand}, "test_patches": []doc{patch}})
 	assert.InEpsilon(t, 40.0, e.Steps[0].Materials[0].Quantity, 1e-12)

@@ -1,6 +1,9 @@
 package estimate
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // weights follows what every step puts on and takes off each component.
 type weights struct {
@@ -30,15 +33,16 @@ func (r *run) spreadOver(sel selection, kilograms float64) {
 	}
 }
 
-// hang shares the film of a colour out among the markings that have it, by area.
-func (r *run) hang(fs figures, colour string, areaM2, kilograms float64) {
+// hang shares the film of a paint out among the markings that have it, by area.
+func (r *run) hang(fs figures, p *pot, kilograms float64) {
 	if kilograms == 0 {
 		return
 	}
-	terms := fs.terms(colour)
 	for _, f := range fs {
-		if area, has := terms[f.id]; has {
-			r.hangOn(f.id, kilograms*area/areaM2)
+		for _, c := range f.one.Painted {
+			if slices.Contains(p.colours, c.Colour) {
+				r.hangOn(f.id, kilograms*c.AreaM2*f.count/p.areaM2)
+			}
 		}
 	}
 }

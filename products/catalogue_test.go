@@ -236,22 +236,6 @@ func TestWith(t *testing.T) {
 	assert.Len(t, twice.Products(), len(all))
 }
 
-// Reference coating T9 [T]: on small parts conventional spray lands about 5 %,
-// HVLP and electrostatic 7 to 10 %. What loses little anyway has no such value.
-func TestSmallParts(t *testing.T) {
-	c := loaded(t)
-	for id, want := range map[string][2]float64{"conventional": {5, 5}, "hvlp": {7, 10}, "electrostatic": {7, 10}} {
-		m, ok := c.Method(id)
-		require.True(t, ok && m.SmallParts != nil, id)
-		assert.True(t, m.SmallParts.Likely >= want[0] && m.SmallParts.Likely <= want[1], id)
-		assert.Less(t, m.SmallParts.Likely, m.TransferEfficiencyPercent.Likely, id)
-	}
-	for _, id := range []string{"brush", "roller"} {
-		m, _ := c.Method(id)
-		assert.Nil(t, m.SmallParts, id)
-	}
-}
-
 // The time of removal is data of each tape (reference markings 5.2: sources
 // disagree, so it is never a constant), and says where it comes from.
 func TestEveryTapeHasATimeOfRemoval(t *testing.T) {

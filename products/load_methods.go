@@ -74,9 +74,6 @@ func (l *loader) partSizes() {
 		}
 		if i >= 0 && ok && once(filled, method+" "+size, r, "part_size", "value") {
 			l.c.methods[i].PartEfficiencies = append(l.c.methods[i].PartEfficiencies, PartEfficiency{PartSize: size, TransferEfficiencyPercent: v})
-			if size == "small" && v.Mark != "assumption" {
-				l.c.methods[i].SmallParts = &v
-			}
 		}
 	}
 }

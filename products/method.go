@@ -4,11 +4,10 @@ package products
 type Method struct {
 	ID                        string `json:"id"`
 	Name                      string `json:"name"`
-	TransferEfficiencyPercent Value  `json:"transfer_efficiency_percent"`                       // share of the solids used that lands
-	SmallParts                *Value `json:"small_parts_transfer_efficiency_percent,omitempty"` // the same on parts smaller than the fan; nil where none is published
-	RateM2H                   Value  `json:"rate_m2_h"`                                         // area one person coats in an hour, one coat
-	PassWetFilmUM             Value  `json:"pass_wet_film_um"`                                  // wet film that one pass leaves
-	CleaningL                 Value  `json:"cleaning_l"`                                        // solvent to clean gun, hose and cup, or brush, after a batch
+	TransferEfficiencyPercent Value  `json:"transfer_efficiency_percent"` // share of the solids used that lands
+	RateM2H                   Value  `json:"rate_m2_h"`                   // area one person coats in an hour, one coat
+	PassWetFilmUM             Value  `json:"pass_wet_film_um"`            // wet film that one pass leaves
+	CleaningL                 Value  `json:"cleaning_l"`                  // solvent to clean gun, hose and cup, or brush, after a batch
 	Note                      string `json:"note,omitempty"`
 
 	PartEfficiencies []PartEfficiency `json:"part_efficiencies,omitempty"` // by the size of the parts

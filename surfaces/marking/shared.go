@@ -38,6 +38,10 @@ func (s *Shared) check(report reporter) {
 	}
 }
 
+// UnderColourOf is the colour that is put down under the whole of a figure first,
+// "" for none.
+func UnderColourOf(f Figure) string { return f.shared().UnderColour }
+
 // painted is what each colour covers when it is sprayed: with an under colour,
 // that colour covers the whole figure, and the others what they show.
 func (s *Shared) painted(seen []ColourArea) []ColourArea {
