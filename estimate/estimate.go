@@ -25,6 +25,7 @@ type Estimate struct {
 	Funding          *FundingView   `json:"funding,omitempty"`  // where the job asks for it
 	Totals           Totals         `json:"totals"`
 	Assumptions      []Assumption   `json:"assumptions"`
+	Improve          []Improvement  `json:"improve"`  // what would make it better, the largest effect on the cost first
 	Cautions         []Caution      `json:"cautions"` // those of all steps, each once
 	Warnings         []string       `json:"warnings"` // what should be looked at before the figures are used
 }

@@ -88,6 +88,9 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 	if err := r.classify(); err != nil {
 		return nil, err
 	}
+	if err := r.improve(); err != nil {
+		return nil, err
+	}
 	r.conclude()
 	return r, nil
 }

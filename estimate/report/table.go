@@ -38,6 +38,7 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.sure()
 	t.working()
 	t.assumptions()
+	t.improve()
 	t.foot()
 	return t.out.String()
 }
@@ -376,6 +377,16 @@ func (t *table) assumptions() {
 			text += " (" + strings.Join(a.Steps, ", ") + ")"
 		}
 		paragraph(&t.out, "- ", text+" ["+a.Source+"]")
+	}
+}
+
+func (t *table) improve() {
+	if len(t.e.Improve) == 0 {
+		return
+	}
+	t.section("WHAT WOULD MAKE THIS ESTIMATE BETTER, the largest effect first")
+	for _, i := range t.e.Improve {
+		paragraph(&t.out, "- ", i.Text+" ["+i.Source+"]")
 	}
 }
 

@@ -11,6 +11,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"sync"
 
 	"filmbuild/estimate/risk"
 )
@@ -30,8 +31,13 @@ type Rule struct {
 // Rules are the spreads by kind and quantity, as package quantity names nodes.
 type Rules map[[2]string]Rule
 
-// Load reads the rules. The error tells what is wrong with the file.
-func Load() (Rules, error) {
+// Load returns the rules, read once: they are shared and must not be changed. The
+// error tells what is wrong with the file.
+func Load() (Rules, error) { return loaded() }
+
+var loaded = sync.OnceValues(readAll)
+
+func readAll() (Rules, error) {
 	rows, err := csv.NewReader(strings.NewReader(table)).ReadAll()
 	if err != nil {
 		return nil, err

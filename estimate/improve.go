@@ -1,0 +1,128 @@
+package estimate
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"filmbuild/estimate/formula"
+	"filmbuild/estimate/model"
+	"filmbuild/estimate/money"
+	"filmbuild/estimate/spread"
+	"filmbuild/surfaces/quantity"
+)
+
+// Improvement is something that nobody has tried or measured yet and that the
+// cost hangs on: what would make the estimate better.
+type Improvement struct {
+	Text   string       `json:"text"`
+	Input  string       `json:"input"` // the number that is taken without trial, by its key
+	Value  float64      `json:"value"`
+	Low    float64      `json:"low"`
+	High   float64      `json:"high"`
+	Unit   string       `json:"unit,omitempty"`
+	Effect money.Amount `json:"effect"`       // what the work costs more at one end than at the other
+	Share  float64      `json:"effect_ratio"` // of what the work costs in all
+	Steps  []string     `json:"steps"`        // the steps whose cost it moves
+	Source string       `json:"source"`       // where its range comes from
+}
+
+// mostImprovements is how many are listed.
+const mostImprovements = 8
+
+// trialled is one number that the steps rest on, with what it does to them.
+type trialled struct {
+	Uncertain
+	node   quantity.Node
+	value  float64
+	effect float64
+	steps  []string
+}
+
+// improve lists the numbers with a range, the largest effect on the cost of the
+// work first: material used up and labour of the steps, worked out again at both
+// ends of the range of one number while all others stay. Whole packs, contingency
+// and tax are left out.
+func (r *run) improve() error {
+	rules, err := spread.Load()
+	if err != nil {
+		return err
+	}
+	var list []*trialled
+	known := map[quantity.Node]*trialled{}
+	formulas := map[string]formula.Formula{}
+	for i := range r.estimate.Steps {
+		e := newElasticity(&r.estimate.Steps[i], formulas)
+		for place, n := range e.leaves() {
+			u, seen := known[n]
+			if !seen {
+				u = &trialled{node: n, value: e.values[place]}
+				v := &model.Vertex{Node: n, Value: u.value}
+				u.Uncertain = Uncertain{Key: r.key(n), Name: r.nameOf(n), Pointer: r.pointerOf(n), Unit: r.unitOf(n)}
+				if !r.rangeOf(&u.Uncertain, v, rules) || !u.Spread.Varies() {
+					u = nil
+				} else {
+					list = append(list, u)
+				}
+				known[n] = u
+			}
+			if u == nil {
+				continue
+			}
+			if moved := e.cost(place, u.Spread.High) - e.cost(place, u.Spread.Low); moved != 0 && !math.IsNaN(moved) && !math.IsInf(moved, 0) {
+				u.effect += moved
+				u.steps = append(u.steps, r.estimate.Steps[i].ID)
+			}
+		}
+	}
+	slices.SortStableFunc(list, func(a, b *trialled) int { return sign(math.Abs(b.effect) - math.Abs(a.effect)) })
+	total := r.estimate.Totals.StepsCost.Float64()
+	r.estimate.Improve = []Improvement{}
+	for _, u := range list {
+		effect := math.Abs(u.effect)
+		amount := r.currency.Cost(effect, decimal.New(1, 0))
+		if len(r.estimate.Improve) == mostImprovements || amount.IsZero() {
+			break
+		}
+		r.estimate.Improve = append(r.estimate.Improve, Improvement{Text: u.advice(r.currency.Code(), amount), Input: u.Key, Value: u.value, Low: u.Spread.Low, High: u.Spread.High,
+			Unit: u.Unit, Effect: amount, Share: effect / total, Steps: u.steps, Source: u.Source})
+	}
+	return nil
+}
+
+// advice says what to do about a number.
+func (u *trialled) advice(currency string, effect money.Amount) string {
+	between := fmt.Sprintf("taken as %.3g%s, it may be %.3g to %.3g", u.value, unitAfter(u.Unit), u.Spread.Low, u.Spread.High)
+	moves := fmt.Sprintf("the work costs %s %s more at one end than at the other", currency, effect)
+	steps := strings.Join(u.steps, ", ")
+	switch u.node.Kind {
+	case "component":
+		return fmt.Sprintf("measure %s better: its area may be off by %.0f %%; %s", u.node.ID, 100*(u.Spread.High-1), moves)
+	case "patches":
+		return fmt.Sprintf("do a larger test patch, or a second one, for %s: %s is %s; %s", steps, u.Name, between, moves)
+	case "product", "method", "operation":
+		if !patchable(u.node) {
+			return fmt.Sprintf("look %s up in the data sheet of what you buy: %s; %s", u.Name, between, moves)
+		}
+		return fmt.Sprintf("do a test patch for %s: %s is %s; %s", steps, u.Name, between, moves)
+	}
+	if patchable(u.node) {
+		return fmt.Sprintf("do a test patch for %s: %s is %s; %s", steps, u.Name, between, moves)
+	}
+	return fmt.Sprintf("try or measure %s: %s; %s", u.Name, between, moves)
+}
+
+// patchable says whether a test patch can measure a number.
+func patchable(n quantity.Node) bool {
+	return slices.Contains([]string{"strip_rate_m2_h", "rate_m2_h", "rate", "transfer_efficiency_percent", "coverage_l_m2", "breakdown_percent", "media_flow_kg_h", "disc_area_m2", "area_m2"}, n.Quantity)
+}
+
+func unitAfter(unit string) string {
+	if unit == "" {
+		return ""
+	}
+	return " " + unit
+}
