@@ -26,7 +26,7 @@ func (p *paper) level(x0, x1, y0, y1, y float64, text string) {
 		p.line(x0, y, x1, y)
 		p.arrow(x0, y, -1, 0)
 		p.arrow(x1, y, 1, 0)
-		p.text((x0+x1)/2, y-p.u(above), text, place{anchor: "middle"})
+		p.text((x0+x1)/2, y-p.u(above), text, place{anchor: "middle", halo: true})
 		return
 	}
 	p.arrow(x0, y, 1, 0) // too narrow: arrows from outside, the text beside them

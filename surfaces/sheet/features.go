@@ -13,8 +13,9 @@ import (
 type round struct {
 	centre planar.Point
 	radius float64
-	sweep  float64 // of all its arcs together
-	at     course  // one of the arcs: the one farthest up and to the right
+	sweep  float64 // of all its arcs together, in the pass that shows most of it
+	pass   int
+	at     course // one of the arcs: the one farthest up and to the right
 }
 
 // features are what the dimensions of a figure are set at, in m.
@@ -27,62 +28,79 @@ type features struct {
 }
 
 // featuresOf finds the straight level and upright lines and the arcs of the
-// passes. Lines shorter than a fiftieth of the figure are left out.
+// passes, with the corners at the ends of such lines. Lines shorter than a
+// fiftieth of the figure are left out.
 func featuresOf(f marking.Figure, passes []Pass) features {
 	v := features{box: boxOf(passes)}
 	v.origin, v.centred = originOf(f, v.box)
 	size := max(v.box.Width(), v.box.Height())
 	v.xs, v.ys = []float64{v.box.Min.X, v.box.Max.X}, []float64{v.box.Min.Y, v.box.Max.Y}
-	for _, p := range passes {
+	for k, p := range passes {
 		for _, o := range p.Lines {
+			n := len(o)
 			for i, c := range o {
-				e := course{c, o[(i+1)%len(o)].At}
+				e := course{c, o[(i+1)%n].At}
+				cornered := straight(o[(i+n-1)%n]) && straight(o[(i+1)%n])
 				dx, dy := math.Abs(e.to.X-c.At.X), math.Abs(e.to.Y-c.At.Y)
 				switch {
 				case c.Sweep != 0:
-					v.addArc(e, size)
-				case c.Bend != nil || max(dx, dy) < size/50:
-				case dy <= 1e-9*size:
+					v.addArc(e, k, size)
+				case c.Bend != nil:
+				case dy <= 1e-9*size && dx >= v.box.Width()/50:
 					v.ys = append(v.ys, c.At.Y)
-				case dx <= 1e-9*size:
+					if cornered {
+						v.xs = append(v.xs, c.At.X, e.to.X)
+					}
+				case dx <= 1e-9*size && dy >= v.box.Height()/50:
 					v.xs = append(v.xs, c.At.X)
+					if cornered {
+						v.ys = append(v.ys, c.At.Y, e.to.Y)
+					}
 				}
 			}
 		}
 	}
 	if d := aroundPoints(f); d > 0 {
-		v.rounds = append(v.rounds, round{radius: d / 2, sweep: 2 * math.Pi})
+		v.rounds = append(v.rounds, round{radius: d / 2, sweep: 2 * math.Pi, pass: len(passes)})
 	}
 	v.xs, v.ys = distinct(v.xs, size), distinct(v.ys, size)
 	v.rounds = bySize(v.rounds, size)
 	return v
 }
 
-func (v *features) addArc(e course, size float64) {
+func (v *features) addArc(e course, pass int, size float64) {
 	centre, from := e.centre()
 	radius := math.Hypot(from.X, from.Y)
 	if radius < size/200 {
 		return
 	}
-	v.rounds = append(v.rounds, round{centre, radius, math.Abs(e.Sweep), e})
+	v.rounds = append(v.rounds, round{centre, radius, math.Abs(e.Sweep), pass, e})
 }
 
-// bySize joins arcs of one circle, or of one radius about several centres, and
-// sorts them, the greatest first.
+// bySize joins arcs of one circle and sorts them, the greatest first; of several
+// that are alike it keeps one.
 func bySize(list []round, size float64) []round {
 	same := func(a, b float64) bool { return math.Abs(a-b) <= 1e-7*size }
-	var out []round
+	alike := func(a, b round) bool {
+		return same(a.centre.X, b.centre.X) && same(a.centre.Y, b.centre.Y) && same(a.radius, b.radius)
+	}
+	var passes, out []round // the arcs of a circle in each pass, and then the circle
 	for _, r := range list {
-		k := slices.IndexFunc(out, func(o round) bool {
-			return same(o.centre.X, r.centre.X) && same(o.centre.Y, r.centre.Y) && same(o.radius, r.radius)
-		})
+		k := slices.IndexFunc(passes, func(o round) bool { return o.pass == r.pass && alike(o, r) })
 		if k < 0 {
-			out = append(out, r)
+			passes = append(passes, r)
 			continue
 		}
-		out[k].sweep += r.sweep
-		if r.at.At.X+r.at.At.Y > out[k].at.At.X+out[k].at.At.Y {
-			out[k].at = r.at
+		passes[k].sweep += r.sweep
+		if r.at.At.X+r.at.At.Y > passes[k].at.At.X+passes[k].at.At.Y {
+			passes[k].at = r.at
+		}
+	}
+	for _, r := range passes {
+		if k := slices.IndexFunc(out, func(o round) bool { return alike(o, r) }); k < 0 {
+			out = append(out, r)
+		} else {
+			out[k].sweep = max(out[k].sweep, r.sweep)
 		}
 	}
 	slices.SortStableFunc(out, func(a, b round) int {
@@ -91,9 +109,9 @@ func bySize(list []round, size float64) []round {
 	return slices.CompactFunc(out, func(a, b round) bool { return same(a.radius, b.radius) && a.whole() == b.whole() })
 }
 
-// whole says that half of the circle or more is seen, so that its diameter is
-// what one measures.
-func (r round) whole() bool { return r.sweep >= math.Pi*0.99 }
+// whole says that three quarters of the circle or more are seen, so that its
+// diameter is what one measures.
+func (r round) whole() bool { return r.sweep >= 1.5*math.Pi }
 
 func distinct(list []float64, size float64) []float64 {
 	slices.Sort(list)

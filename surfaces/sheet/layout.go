@@ -46,6 +46,9 @@ func layout(f marking.Figure, passes []Pass, look Look) *drawing {
 	d.below = d.marks(d.xs, d.origin.X, w)
 
 	left, top := d.u(firstDimension+8)+d.h, d.u(firstDimension+7)+d.h
+	if text := d.width(look.length(d.box.Height())); h < text+d.u(8) {
+		left += text // it stands beside its line
+	}
 	far, foot := d.u(10), d.u(10)
 	if len(d.right) > 0 {
 		far = d.runningRoom(d.right) + d.u(4)
@@ -84,20 +87,20 @@ func (d *drawing) ground() {
 }
 
 // dimensions draws overall sizes above and at the left, running dimensions at
-// the right and below, diameters under these, and radii.
+// the right and below, diameters before these, and radii.
 func (d *drawing) dimensions() {
 	d.open(lines(&d.paper, "dimensions"))
 	d.axes()
 	d.level(d.left(), d.far(), d.top(), d.top(), d.top()-d.u(firstDimension), d.look.length(d.box.Width()))
 	d.upright(d.top(), d.foot(), d.left(), d.left()-d.u(firstDimension), d.look.length(d.box.Height()))
-	v := d.foot() + d.u(firstDimension)
 	if len(d.right) > 0 {
 		d.running(d.sheetMarks(d.right, false), d.y-metre*d.origin.Y, d.far(), d.far()+d.u(firstDimension), false)
 	}
 	if len(d.below) > 0 {
+		v := d.foot() + d.u(firstDimension+nextDimension*float64(len(d.circle)))
 		d.running(d.sheetMarks(d.below, true), d.x+metre*d.origin.X, d.foot(), v, true)
-		v = d.foot() + d.runningRoom(d.below) + d.u(2)
 	}
+	v := d.foot() + d.u(firstDimension)
 	for i := len(d.circle) - 1; i >= 0; i-- { // the smallest nearest
 		r := d.circle[i]
 		x, y := d.point(r.centre)

@@ -59,6 +59,9 @@ func (l Look) unit() string {
 	return "dimensions in mm"
 }
 
+// together is a space at which no row ends.
+const together = "\u00a0"
+
 // areas is how areas in m² are written on a sheet of which the greatest is given:
 // all in one unit.
 func (l Look) areas(most float64) func(m2 float64) string {
@@ -71,15 +74,15 @@ func (l Look) areas(most float64) func(m2 float64) string {
 	case most >= 0.1:
 		unit, each = "m²", 1
 	}
-	return func(m2 float64) string { return significant(m2/each) + " " + unit }
+	return func(m2 float64) string { return significant(m2/each) + together + unit }
 }
 
 // run writes the length of lines together, in m or ft.
 func (l Look) run(m float64) string {
 	if l.US {
-		return significant(m/0.3048) + " ft"
+		return significant(m/0.3048) + together + "ft"
 	}
-	return significant(m) + " m"
+	return significant(m) + together + "m"
 }
 
 // significant writes a number to four figures, without an exponent.

@@ -108,11 +108,11 @@ func (p *paper) width(text string) float64 {
 	return sum * p.fontSize(1)
 }
 
-// wrapped breaks a text at spaces into lines of at most a width in mm.
+// wrapped breaks a text at plain spaces into lines of at most a width in mm.
 func (p *paper) wrapped(text string, width float64) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for word := range strings.SplitSeq(text, " ") {
 		switch {
 		case line == "":
 			line = word
