@@ -117,8 +117,7 @@ func (k *skinCheck) hold(comp *Component, l products.Limit) {
 
 func limitSentence(comp *Component, l products.Limit, value float64, work string) string {
 	if l.Quantity == "skin_mm" {
-		needs := "engineering approval is required before blasting"
-		return fmt.Sprintf("skin of %.4g mm is below %.4g mm for %s: %s; %s", value, *l.Low, work, needs, l.Text())
+		return fmt.Sprintf("skin of %.4g mm is below %.4g mm for %s: engineering approval is required before blasting; %s", value, *l.Low, work, l.Text())
 	}
 	words := map[string]string{"pressure_kpa": "", "dwell_s": "on one spot: ", "total_dwell_s": "on one spot in all: ", "standoff_mm": "stand-off: ", "size_um": "grain of up to: ", "grit": "grit: "}
 	return fmt.Sprintf("%s%s is outside %s for %s on %s; %s%s", words[l.Quantity], strings.TrimSpace(fmt.Sprintf("%.4g %s", value, l.Unit)), limitText(l), work, named(comp.Substrate), l.Text(), noteOf(l))

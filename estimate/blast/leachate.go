@@ -2,18 +2,18 @@ package blast
 
 import "filmbuild/surfaces/quantity"
 
-// Metal is one of the metals of old paint that make waste hazardous.
-type Metal struct {
-	Name       string
-	LimitMgL   float64 // of the leachate: hazardous at it and above
+// metal is one of the metals of old paint that make waste hazardous.
+type metal struct {
+	name       string
+	limitMgL   float64 // of the leachate: hazardous at it and above
 	percentage func(b Blasting) *float64
 }
 
 // metals are those that old paint may hold much of.
 //
 // Source: 40 CFR 261.24 Table 1 (E-7, read): D008, D007, D006.
-func metals() []Metal {
-	return []Metal{
+func metals() []metal {
+	return []metal{
 		{"lead", 5.0, func(b Blasting) *float64 { return b.FilmLeadPercent }},
 		{"chromium", 5.0, func(b Blasting) *float64 { return b.FilmChromiumPercent }},
 		{"cadmium", 1.0, func(b Blasting) *float64 { return b.FilmCadmiumPercent }},
@@ -23,13 +23,13 @@ func metals() []Metal {
 // Leachate is the most that a metal can reach in the leachate of the waste, were
 // all of it to dissolve.
 type Leachate struct {
-	Metal                 string  `json:"metal"`
-	InWastePercent        float64 `json:"in_waste_percent"`
-	LeachateMostGM3       float64 `json:"leachate_most_g_m3"`            // g/m³ is mg/L
-	LeachateSingleUseGM3  float64 `json:"leachate_most_single_use_g_m3"` // were the media thrown once
-	LimitGM3              float64 `json:"limit_g_m3"`                    // hazardous at it and above
-	MayBeHazardous        bool    `json:"may_be_hazardous"`              // only a laboratory can tell; below the limit it cannot be
-	SingleUseMayHazardous bool    `json:"may_be_hazardous_single_use"`
+	Metal                string  `json:"metal"`
+	InWastePercent       float64 `json:"in_waste_percent"`
+	LeachateMostGM3      float64 `json:"leachate_most_g_m3"`            // g/m³ is mg/L
+	LeachateSingleUseGM3 float64 `json:"leachate_most_single_use_g_m3"` // were the media thrown once
+	LimitGM3             float64 `json:"limit_g_m3"`                    // hazardous at it and above
+	MayBeHazardous       bool    `json:"may_be_hazardous"`              // only a laboratory can tell; below the limit it cannot be
+	MayBeHazardousOnce   bool    `json:"may_be_hazardous_single_use"`
 }
 
 // LeachateMost returns the most of a metal, in mg/L, that the leachate of waste
@@ -67,8 +67,8 @@ func (b Blasting) leachate(r *Result) error {
 		if err != nil {
 			return err
 		}
-		r.Leachate = append(r.Leachate, Leachate{Metal: m.Name, InWastePercent: *share * *r.FilmInWastePercent / 100, LeachateMostGM3: most, LeachateSingleUseGM3: once,
-			LimitGM3: m.LimitMgL, MayBeHazardous: most >= m.LimitMgL, SingleUseMayHazardous: once >= m.LimitMgL})
+		r.Leachate = append(r.Leachate, Leachate{Metal: m.name, InWastePercent: *share * *r.FilmInWastePercent / 100, LeachateMostGM3: most, LeachateSingleUseGM3: once,
+			LimitGM3: m.limitMgL, MayBeHazardous: most >= m.limitMgL, MayBeHazardousOnce: once >= m.limitMgL})
 	}
 	return nil
 }

@@ -32,9 +32,9 @@ func (b Blasting) warnings(r Result) []string {
 	add(b.Recovered && b.BatchPasses == nil && r.MediaBoughtKg != nil && b.WorkingChargeKg == 0,
 		"working_charge_kg is 0: the media that fill the machine are not among those bought")
 	for _, l := range r.Leachate {
-		add(l.MayBeHazardous && !l.SingleUseMayHazardous,
+		add(l.MayBeHazardous && !l.MayBeHazardousOnce,
 			"recycling the media gathers the %s of the paint: its leachate may reach %.3g mg/L, over the limit of %g, where media thrown once stay below; have the waste tested before it goes anywhere", l.Metal, l.LeachateMostGM3, l.LimitGM3)
-		add(l.MayBeHazardous && l.SingleUseMayHazardous, "the leachate of the waste may reach %.3g mg/L of %s, over the limit of %g: have it tested before it goes anywhere", l.LeachateMostGM3, l.Metal, l.LimitGM3)
+		add(l.MayBeHazardous && l.MayBeHazardousOnce, "the leachate of the waste may reach %.3g mg/L of %s, over the limit of %g: have it tested before it goes anywhere", l.LeachateMostGM3, l.Metal, l.LimitGM3)
 	}
 	add((b.FilmLeadPercent != nil || b.FilmChromiumPercent != nil || b.FilmCadmiumPercent != nil) && r.FilmInWastePercent == nil,
 		"metals of the paint are given, and how much paint is in the waste is not known: give area_m2, strip_rate_m2_h, removed_film_um and removed_film_density_kg_l")

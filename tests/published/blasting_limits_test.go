@@ -107,6 +107,6 @@ func TestLeachateOfTheWaste(t *testing.T) {
 	assert.InEpsilon(t, 10000*0.030/20, lead.LeachateMostGM3, 0.02, "E-13 [D]: 3.0 %% of paint with 1 %% of lead")
 	assert.InEpsilon(t, 10000*0.0031/20, lead.LeachateSingleUseGM3, 0.02, "E-13 [D]: 0.31 %% of paint")
 	assert.True(t, lead.MayBeHazardous, "15 mg/L")
-	assert.False(t, lead.SingleUseMayHazardous, "1.5 mg/L: recycling flips it")
+	assert.False(t, lead.MayBeHazardousOnce, "1.5 mg/L: recycling flips it")
 	assert.False(t, cadmium.MayBeHazardous, "0.15 mg/L")
 }
