@@ -6,14 +6,28 @@ import "math"
 // with its element of outline there. The other quarters are its mirror images.
 type arcPoint struct{ y, z, dy, dz float64 }
 
-// arcNodes returns the nodes that suit all of the stations.
+// arcNodes returns the nodes that suit all of the stations. At the ends of the
+// rule the elements of a section die away as
+//
+//	e^(−|g|·min(p, 2)),  p = 2/n
+//
+// so that what lies beyond 1e-17 of the largest is left out: always an even
+// number of nodes at each end, for every other node is a rule of its own.
 func arcNodes(stations ...Station) []arcNode {
+	const nothing = 40 // e⁻⁴⁰ is 4e-18
+	nodes, least := quarterEllipse(), 2.0
 	for _, s := range stations {
-		if s.power() != 1 {
-			return quarterAny()
+		p := s.power()
+		if p != 1 {
+			nodes = quarterAny()
 		}
+		least = min(least, p)
 	}
-	return quarterEllipse()
+	first := 0
+	for first+2 < len(nodes)/2 && least*(nodes[first+2].logCos-nodes[first+2].logSin) > nothing {
+		first += 2
+	}
+	return nodes[first : len(nodes)-first]
 }
 
 // newSectionArc evaluates a quarter of a section at the nodes given:
@@ -50,19 +64,9 @@ type bodyLoft struct {
 	tailLine    float64
 }
 
-func loftBody(stations []Station) bodyLoft { return loftWith(stations, arcNodes(stations...), bayArea) }
-
-// loftRoughly leaves the bays as the nodes find them: for what is only an error
-// bar.
-func loftRoughly(stations []Station, nodes []arcNode) bodyLoft {
-	return loftWith(stations, nodes, func(s0, s1 Station, arc0, arc1 []arcPoint) float64 {
-		all, _ := bay(arc0, arc1, s1.XM-s0.XM, s1.ZM-s0.ZM)
-		return all
-	})
-}
-
-func loftWith(stations []Station, nodes []arcNode, area func(s0, s1 Station, arc0, arc1 []arcPoint) float64) bodyLoft {
+func loftBody(stations []Station) bodyLoft {
 	var b bodyLoft
+	nodes := arcNodes(stations...)
 	arc, spare := newSectionArc(stations[0], nodes), make([]arcPoint, len(nodes))
 	b.noseLine = halfOutline(arc)
 	for i := 1; i < len(stations); i++ {
@@ -77,7 +81,7 @@ func loftWith(stations []Station, nodes []arcNode, area func(s0, s1 Station, arc
 			b.steps = append(b.steps, ring)
 			b.half += ring
 		} else {
-			b.half += area(s0, s1, arc, next)
+			b.half += bayArea(s0, s1, arc, next)
 		}
 		arc, spare = next, arc
 	}

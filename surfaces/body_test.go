@@ -143,6 +143,26 @@ func TestBodyChecks(t *testing.T) {
 	assert.Equal(t, map[string]string{"/stations": "too_many"}, codes(&Body{Stations: make([]Station, 501), Nose: "open", Tail: "open"}))
 }
 
+// BenchmarkTrainer measures the fuselage and the wing of the example
+// jet-trainer.
+func BenchmarkTrainer(b *testing.B) {
+	fuselage := bodyOf(0, 0, 0, 0.15, 0.42, 0.4, 0.7, 0.82, 0.86, 1.6, 1.06, 1.24, 3.2, 1.24, 1.52, 5, 1.3, 1.48, 7, 1.08, 1.2, 9.1, 0.62, 0.66)
+	for i, n := range map[int]float64{3: 2.2, 4: 2.4, 5: 2.4, 6: 2.2} {
+		fuselage.Stations[i].Exponent = &n
+	}
+	fuselage.Stations[6].ZM, fuselage.Stations[7].ZM = 0.05, 0.12
+	wing := plainWing("naca", 2.35, 1.25, 4.6, 6, 0.13, 0.11)
+	wing.CamberRatio, wing.CamberPositionRatio, wing.Tip = 0.02, pointer(0.4), "capped"
+	for _, s := range []Shape{fuselage, wing} {
+		b.Run(s.Kind(), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				s.Measure()
+			}
+		})
+	}
+}
+
 func BenchmarkBodyOfTenStations(b *testing.B) {
 	s := spindle(10)
 	for i := range s.Stations {

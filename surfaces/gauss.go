@@ -14,8 +14,10 @@ type node struct{ at, weight float64 }
 //
 // Source: gonum integrate/quad; with the nose singularity of a section removed,
 // 32 points reach machine precision (geometry tests assert it).
-var gauss = sync.OnceValue(func() []node {
-	const n = 32
+var gauss = sync.OnceValue(func() []node { return gaussOf(32) })
+
+// gaussOf returns the Gauss-Legendre rule of n points on [0, 1].
+func gaussOf(n int) []node {
 	at, weight := make([]float64, n), make([]float64, n)
 	quad.Legendre{}.FixedLocations(at, weight, 0, 1)
 	nodes := make([]node, n)
@@ -23,7 +25,7 @@ var gauss = sync.OnceValue(func() []node {
 		nodes[i] = node{at[i], weight[i]}
 	}
 	return nodes
-})
+}
 
 // integrate returns the integral of f from a to b by the rule of gauss.
 func integrate(f func(float64) float64, a, b float64) float64 {

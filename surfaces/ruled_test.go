@@ -35,10 +35,11 @@ func meanByGauss(v, w vector) float64 {
 }
 
 func TestMeanLength(t *testing.T) {
-	assert.Zero(t, meanLength(vector{}, vector{}))
-	assert.InDelta(t, 2.5, meanLength(vector{0, 3, 4}, vector{}), 1e-15)
-	assert.InDelta(t, 0.5, meanLength(vector{1, 0, 0}, vector{-1, 0, 0}), 1e-15)
-	assert.InDelta(t, 1.5, meanLength(vector{1, 0, 0}, vector{2, 0, 0}), 1e-15)
+	mean := func(v, w vector) float64 { return meanLength(v[0], v[1], v[2], w[0], w[1], w[2]) }
+	assert.Zero(t, mean(vector{}, vector{}))
+	assert.InDelta(t, 2.5, mean(vector{0, 3, 4}, vector{}), 1e-15)
+	assert.InDelta(t, 0.5, mean(vector{1, 0, 0}, vector{-1, 0, 0}), 1e-15)
+	assert.InDelta(t, 1.5, mean(vector{1, 0, 0}, vector{2, 0, 0}), 1e-15)
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(label string) vector {
 			return vector{number(t, -2, 2, label), number(t, -2, 2, label), number(t, -2, 2, label)}
@@ -48,6 +49,14 @@ func TestMeanLength(t *testing.T) {
 		for i := range w {
 			w[i] = v[i] + near*w[i]
 		}
-		assert.InDelta(t, meanByGauss(v, w), meanLength(v, w), 1e-12)
+		assert.InDelta(t, meanByGauss(v, w), mean(v, w), 1e-12)
 	})
+	// At the ends of each rule's range, across and along.
+	for _, r := range []float64{1e-5, 1.5e-3, 0.02, 0.07, 0.2, 0.5} {
+		for turn := range 32 {
+			sin, cos := math.Sincos(2 * math.Pi * float64(turn) / 32)
+			v, w := vector{1, 0, 0}, vector{1 + math.Sqrt(r)*cos, math.Sqrt(r) * sin, 0}
+			assert.InEpsilon(t, meanByGauss(v, w), mean(v, w), 3e-13, "r = %g", r)
+		}
+	}
 }

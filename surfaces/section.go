@@ -64,25 +64,52 @@ func (s section) at(u, side float64) (p, d inPlane) {
 // Source: NASA TM-4741 (Ladson et al., 1996); 0.1036 is the usual change that
 // closes the trailing edge (the coefficients then add up to 0).
 func (s section) naca(u, side float64) (p, d inPlane) {
+	n := s.nacaAt(u)
+	return n.on(s.thickness, side)
+}
+
+// nacaPlace is what a naca section is at u without its thickness: sections of
+// one camber share it.
+type nacaPlace struct {
+	u, x           float64
+	thick, slope   float64 // y_t and its derivative by u, for t = 1
+	cambered       bool
+	line, incline  float64 // y_c and dy_c/dx
+	sin, cos, turn float64 // of θ, and dθ/du
+}
+
+func (s section) nacaAt(u float64) nacaPlace {
 	k := 0.1036
 	if s.openTail {
 		k = 0.1015
 	}
-	x, five := u*u, 5*s.thickness
-	thick := five * u * (0.2969 + u*(-0.1260+x*(-0.3516+x*(0.2843-x*k))))
-	slope := five * (0.2969 + u*(-2*0.1260+x*(-4*0.3516+x*(6*0.2843-8*x*k))))
-	if s.camber == 0 {
-		return inPlane{x, side * thick}, inPlane{2 * u, side * slope}
+	x := u * u
+	n := nacaPlace{
+		u: u, x: x, cambered: s.camber > 0, cos: 1,
+		thick: 5 * u * (0.2969 + u*(-0.1260+x*(-0.3516+x*(0.2843-x*k)))),
+		slope: 5 * (0.2969 + u*(-2*0.1260+x*(-4*0.3516+x*(6*0.2843-8*x*k)))),
+	}
+	if !n.cambered {
+		return n
 	}
 	scale, c := s.camber/(s.position*s.position), 0.0
 	if x > s.position {
 		scale, c = s.camber/((1-s.position)*(1-s.position)), 1-2*s.position
 	}
-	line, incline := scale*(c+x*(2*s.position-x)), 2*scale*(s.position-x)
-	cos := 1 / math.Sqrt(1+incline*incline)
-	sin := incline * cos
-	turn := -2 * scale * cos * cos * 2 * u // dθ/du
-	p = inPlane{x - side*thick*sin, line + side*thick*cos}
-	d = inPlane{2*u - side*(slope*sin+thick*cos*turn), incline*2*u + side*(slope*cos-thick*sin*turn)}
+	n.line, n.incline = scale*(c+x*(2*s.position-x)), 2*scale*(s.position-x)
+	n.cos = 1 / math.Sqrt(1+n.incline*n.incline)
+	n.sin = n.incline * n.cos
+	n.turn = -2 * scale * n.cos * n.cos * 2 * u
+	return n
+}
+
+// on is the point of the section of a thickness, and its derivative by u.
+func (n *nacaPlace) on(thickness, side float64) (p, d inPlane) {
+	thick, slope := side*thickness*n.thick, side*thickness*n.slope
+	if !n.cambered {
+		return inPlane{n.x, thick}, inPlane{2 * n.u, slope}
+	}
+	p = inPlane{n.x - thick*n.sin, n.line + thick*n.cos}
+	d = inPlane{2*n.u - (slope*n.sin + thick*n.cos*n.turn), n.incline*2*n.u + (slope*n.cos - thick*n.sin*n.turn)}
 	return p, d
 }

@@ -11,6 +11,7 @@ type wingLoft struct {
 	upper, lower, base wingFace
 	leading, trailing  float64 // lengths of the edges
 	tipArea            float64 // enclosed by the tip section
+	mirrored           bool    // the lower side is the upper one's mirror image
 }
 
 // wingFace is one face of a wing with the lines where it ends.
@@ -40,9 +41,11 @@ func loftWing(s *Wing, from, to float64) wingLoft {
 		start, width := pieces[i-1], pieces[i]-pieces[i-1]
 		for _, n := range gauss() {
 			u, weight := start+width*n.at, width*n.weight
-			w.upper.add(&w, root, tip, u, weight, 1, aft, s.SpanM)
-			w.lower.add(&w, root, tip, u, weight, -1, aft, s.SpanM)
+			w.both(root, tip, u, weight, aft, s.SpanM)
 		}
+	}
+	if w.mirrored {
+		w.tipArea *= 2
 	}
 	w.closeTail(root, tip, aft, s.SpanM)
 	w.leading = s.planLength(aft) * (to - from)
@@ -64,10 +67,31 @@ func (w *wingLoft) strip(p0, d0, p1, d1 inPlane, span float64) (area, inner, out
 	return area, e0.length(), e1.length()
 }
 
+// both takes in the narrow strips at u on both sides. Where the sections are
+// their own mirror images, so is the lower side.
+func (w *wingLoft) both(root, tip section, u, weight, aft, span float64) {
+	if root.family == "naca" {
+		n := root.nacaAt(u) // of the tip too, which has the same camber
+		p0, d0 := n.on(root.thickness, 1)
+		p1, d1 := n.on(tip.thickness, 1)
+		w.upper.add(w, p0, d0, p1, d1, weight, 1, aft, span)
+		if root.camber > 0 {
+			p0, d0 = n.on(root.thickness, -1)
+			p1, d1 = n.on(tip.thickness, -1)
+			w.lower.add(w, p0, d0, p1, d1, weight, -1, aft, span)
+			return
+		}
+	} else {
+		p0, d0 := root.at(u, 1)
+		p1, d1 := tip.at(u, 1)
+		w.upper.add(w, p0, d0, p1, d1, weight, 1, aft, span)
+	}
+	w.lower.area, w.lower.rootLine, w.lower.tipLine = w.upper.area, w.upper.rootLine, w.upper.tipLine
+	w.mirrored = true
+}
+
 // add takes in one narrow strip from the root's outline to the tip's.
-func (f *wingFace) add(w *wingLoft, root, tip section, u, weight, side, aft, span float64) {
-	p0, d0 := root.at(u, side)
-	p1, d1 := tip.at(u, side)
+func (f *wingFace) add(w *wingLoft, p0, d0, p1, d1 inPlane, weight, side, aft, span float64) {
 	d0, d1 = d0.scaled(weight*w.rootChord), d1.scaled(weight*w.tipChord)
 	p0, p1 = p0.scaled(w.rootChord), p1.scaled(w.tipChord)
 	w.tipArea += side * (p1.z*d1.x - p1.x*d1.z) / 2
