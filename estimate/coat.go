@@ -11,6 +11,7 @@ import (
 
 // work paints a selection.
 func (p *Coat) work(r *run, s *StepEstimate, at string) {
+	r.oneOf(p.Recoat, at, "recoat", []string{"in_time", "missed"})
 	paint, found := product[*products.Paint](r.checker, p.Product, at, "product", "paint")
 	plan, planned := r.filmPlan(&p.StepBase, &p.FilmPlan, at)
 	sel, ok := r.surface(&p.StepBase, s, at)
@@ -23,7 +24,7 @@ func (p *Coat) work(r *run, s *StepEstimate, at string) {
 	}
 	r.mask(&p.Masked, &p.StepBase, s, sel, true, at)
 	r.applicationHours(&p.StepBase, s, plan, sel.areaM2, p.Coats)
-	r.recoat(p, s, plan, sel, paint, at)
+	r.recoat(p, s, plan, sel, paint)
 	r.spreadOver(sel, r.tack)
 	r.tack = 0
 	film := float64(p.Coats) * nominal(&p.FilmPlan, paint)

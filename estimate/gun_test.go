@@ -91,7 +91,11 @@ func TestStandingTimeComesOffTheLife(t *testing.T) {
 	assert.InEpsilon(t, 0.5/0.43, m.InductionH, 1e-12)
 	paint["pot_life_h"], paint["induction_h"] = 0.4, 0.5
 	step["temperature_c"] = 21
-	assert.Equal(t, map[string]string{"/steps/0/temperature_c": "inconsistent"}, faultsOf(t, job), "it stands longer than it lives")
+	assert.Equal(t, map[string]string{"/products/0/induction_h": "inconsistent"}, faultsOf(t, job), "it stands longer than it lives")
+	delete(paint, "induction_h")
+	delete(step, "temperature_c")
+	step["conditions"] = doc{"air_c": -20, "relative_humidity_percent": 50, "surface_c": -20}
+	assert.Equal(t, map[string]string{"/steps/0/conditions/surface_c": "out_of_range"}, faultsOf(t, job), "no rule reaches so far")
 }
 
 // A batch is cleaned up after with solvent of its own, which is bought and is
@@ -217,4 +221,18 @@ func TestWeightsByComponent(t *testing.T) {
 	require.Len(t, e.Weights, 3)
 	assert.Empty(t, e.Weights[0].Component)
 	assert.InEpsilon(t, e.Totals.DryFilmKg, e.Weights[0].AddedKg+e.Weights[1].AddedKg+e.Weights[2].AddedKg, 1e-12)
+}
+
+// Two colours out of one pot are mixed and cleaned up after once, and the film
+// hangs on the component once (identity).
+func TestColoursOfOnePaintShareAPot(t *testing.T) {
+	mark := doc{"id": "mark", "operation": "mark", "markings": []string{"m"}, "method": "brush", "dry_film_um": 20, "cleaning_l": 0.3, "transfer_efficiency_percent": 100,
+		"paints": doc{"orange": "epoxy-primer", "white": "epoxy-primer"}}
+	job := doc{"components": []doc{flat("a", 100, 40)}, "steps": []doc{mark},
+		"markings": []doc{{"id": "m", "kind": "roundel", "size_m": 2, "on": "a", "rings": []doc{{"ratio": 1, "colour": "orange"}, {"ratio": 2, "colour": "white"}}}}}
+	e := work(t, job)
+	require.Len(t, e.Steps[0].Mixing, 1)
+	assert.InEpsilon(t, math.Pi*20/(1000*0.6), e.Steps[0].Litres, 1e-9, "π m² of 20 µm at 60 % solids")
+	assert.InEpsilon(t, 0.3, used(e, "gun-wash"), 1e-12)
+	assert.InEpsilon(t, e.Totals.DryFilmKg, e.Weights[0].AddedKg, 1e-12)
 }

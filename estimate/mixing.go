@@ -59,28 +59,38 @@ func (r *run) potLife(b *StepBase, f *FilmPlan, paint *products.Paint, at string
 	sound := true
 	p.Check(func(pointer, code, detail string) {
 		sound = false
-		r.faults.Add(r.ofPaint(paint.ID, at)+potLifeField(pointer), code, detail)
+		r.faults.Add(r.lifeField(b, f, paint, pointer, at), code, detail)
 	})
 	if !sound {
 		return climate.PotLifeResult{}, 0, false
 	}
 	life, err := p.Calculate()
 	if err != nil {
-		r.faults.Addf(at+"/temperature_c", "inconsistent", "%s: %s", paint.ID, err)
+		r.faults.Addf(r.lifeField(b, f, paint, "/induction_h", at), "inconsistent", "%s: %s", paint.ID, err)
 		return life, 0, false
 	}
 	return life, temperature, true
 }
 
-// potLifeField turns a pointer of the pot-life calculator into that of a paint.
-func potLifeField(pointer string) string {
+// lifeField is where the job gives what a pointer of the pot-life calculator is
+// about.
+func (r *run) lifeField(b *StepBase, f *FilmPlan, paint *products.Paint, pointer, at string) string {
 	switch pointer {
+	case "/temperature_c":
+		if f.TemperatureC == nil && b.Conditions != nil {
+			return at + "/conditions/surface_c"
+		}
+		return at + pointer
 	case "/at_c":
-		return "/pot_life_at_c"
+		pointer = "/pot_life_at_c"
 	case "/at_2_c":
-		return "/pot_life_2_at_c"
+		pointer = "/pot_life_2_at_c"
 	}
-	return pointer
+	where := r.ofPaint(paint.ID, at)
+	if where == at+"/product" {
+		return where
+	}
+	return where + pointer
 }
 
 // ofPaint is where a paint's own values stand: under products, or at the step's

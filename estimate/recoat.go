@@ -41,8 +41,7 @@ const usualWorkC = 21.0
 // recoat holds the wait before a coat against the window of the coat below, and
 // proposes what to do when it is missed. Where the job says that it was, or
 // gives a wait that is too long, the work is added to the step.
-func (r *run) recoat(p *Coat, s *StepEstimate, plan applied, sel selection, paint *products.Paint, at string) {
-	r.oneOf(p.Recoat, at, "recoat", []string{"in_time", "missed"})
+func (r *run) recoat(p *Coat, s *StepEstimate, plan applied, sel selection, paint *products.Paint) {
 	below := r.under(sel)
 	if len(below) == 0 && (p.GapH != nil || p.Recoat == "missed") {
 		s.warnf("no coat of this job lies below: gap_h and recoat say nothing here")

@@ -66,7 +66,7 @@ func (p *Paint) checkParts(report func(pointer, code, detail string)) {
 	}
 	for _, name := range names {
 		if len(p.OffersOf(name)) == 0 {
-			report("/packs", "required", "no pack of the "+name+" is given; where parts are sold apart each part needs one")
+			report("/packs", "required", "packs has none of the "+name+"; where parts are sold apart each part needs one")
 		}
 	}
 }
