@@ -15,6 +15,14 @@ var (
 	tapeLimits  = quantity.Limits{High: 1e7}            // m
 	bandLimits  = quantity.Limits{High: 20}             // m
 	coverLimits = quantity.Limits{High: 100000}         // m²
+
+	lengthLimits   = quantity.Limits{High: 100000}           // m
+	overlapLimits  = quantity.Limits{High: 1}                // m
+	filmRollLimits = quantity.Limits{Low: 0.05, High: 20}    // m
+	fineLimits     = quantity.Limits{Low: 0.5, High: 50}     // mm
+	anyWidthLimits = quantity.Limits{Low: 0.5, High: 300}    // mm
+	radiusLimits   = quantity.Limits{Low: 0.005, High: 1000} // m
+	rateLimits     = quantity.Limits{Low: 0.01, High: 1000}  // m/h
 )
 
 // countSlack forgives the rounding of a quotient that is a whole number.
@@ -87,34 +95,18 @@ func (m Masking) Calculate() (Result, error) {
 			return Result{}, err
 		}
 		r.Rolls, r.LeftOverM = &rolls, new(math.Max(0, float64(rolls)**m.RollM-r.TapeM))
-		r.Working = append(r.Working, quantity.Working{Quantity: "rolls", Value: float64(rolls), Formula: "⌈T/R⌉",
-			Terms: map[string]float64{"T": r.TapeM, "R": *m.RollM}, Source: identity})
+		r.Working = append(r.Working, rollsOf("rolls", rolls, r.TapeM, *m.RollM))
 	}
-	if err := m.film(&r); err != nil {
-		return Result{}, err
+	for _, part := range []func(*Result) error{m.fine, m.film, m.stretch, m.hours} {
+		if err := part(&r); err != nil {
+			return Result{}, err
+		}
 	}
 	return r, nil
 }
 
-func (m Masking) film(r *Result) error {
-	if m.FilmWidthM == nil && m.FilmAreaM2 == nil {
-		return nil
-	}
-	var width, area float64
-	if m.FilmWidthM != nil {
-		width = *m.FilmWidthM
-	}
-	if m.FilmAreaM2 != nil {
-		area = *m.FilmAreaM2
-	}
-	if err := quantity.Within("film width", width, "m", bandLimits); err != nil {
-		return err
-	}
-	if err := quantity.Within("film area", area, "m²", coverLimits); err != nil {
-		return err
-	}
-	r.FilmM2 = new(m.EdgeM*width + area)
-	r.Working = append(r.Working, quantity.Working{Quantity: "film_m2", Value: *r.FilmM2, Unit: "m²", Formula: "E·b + F",
-		Terms: map[string]float64{"E": m.EdgeM, "b": width, "F": area}, Source: identity})
-	return nil
+// rollsOf is the working of whole rolls.
+func rollsOf(name string, rolls int, tape, roll float64) quantity.Working {
+	return quantity.Working{Quantity: name, Value: float64(rolls), Formula: "max(1, ⌈T/R − slack⌉)",
+		Terms: map[string]float64{"T": tape, "R": roll, "slack": countSlack}, Source: identity}
 }

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"filmbuild/estimate/formula"
 	"filmbuild/estimate/masking"
 )
 
@@ -50,6 +51,13 @@ func TestCheckRefuses(t *testing.T) {
 		"empty roll":     {func(m *masking.Masking) { m.RollM = new(0.0) }, "/roll_m"},
 		"negative film":  {func(m *masking.Masking) { m.FilmWidthM = new(-0.1) }, "/film_width_m"},
 		"negative area":  {func(m *masking.Masking) { m.FilmAreaM2 = new(-1.0) }, "/film_area_m2"},
+		"negative edge":  {func(m *masking.Masking) { m.FilmEdgeM = new(-1.0) }, "/film_edge_m"},
+		"wide overlap":   {func(m *masking.Masking) { m.OverlapM = 2 }, "/overlap_m"},
+		"no film roll":   {func(m *masking.Masking) { m.FilmRollM = new(0.0) }, "/film_roll_width_m"},
+		"broad fine":     {func(m *masking.Masking) { m.FineTapeWidthMm = new(60.0) }, "/fine_tape_width_mm"},
+		"no fine roll":   {func(m *masking.Masking) { m.FineTapeWidthMm, m.FineRollM = new(6.0), new(0.0) }, "/fine_roll_m"},
+		"no radius":      {func(m *masking.Masking) { m.RadiusM = new(0.0) }, "/radius_m"},
+		"no rate":        {func(m *masking.Masking) { m.RateMH = new(0.0) }, "/rate_m_h"},
 	}
 	for name, tc := range cases {
 		t.Run(name, func(t *testing.T) {
@@ -85,6 +93,14 @@ func TestRollsHoldTheTape(t *testing.T) {
 			WastePercent: rapid.Float64Range(0, 100).Draw(t, "waste"),
 			RollM:        new(rapid.Float64Range(0.5, 5000).Draw(t, "roll")),
 			FilmWidthM:   new(rapid.Float64Range(0, 20).Draw(t, "film")),
+			FilmEdgeM:    new(rapid.Float64Range(0, 1000).Draw(t, "film edge")),
+			OverlapM:     rapid.Float64Range(0, 1).Draw(t, "overlap"),
+			FilmRollM:    new(rapid.Float64Range(0.05, 20).Draw(t, "film roll")),
+
+			FineTapeWidthMm: new(rapid.Float64Range(0.5, 50).Draw(t, "fine")),
+			FineRollM:       new(rapid.Float64Range(0.5, 5000).Draw(t, "fine roll")),
+			RadiusM:         new(rapid.Float64Range(0.005, 1000).Draw(t, "radius")),
+			RateMH:          new(rapid.Float64Range(0.01, 1000).Draw(t, "rate")),
 		}
 		require.Empty(t, faults(&m))
 		r, err := m.Calculate()
@@ -94,6 +110,20 @@ func TestRollsHoldTheTape(t *testing.T) {
 		assert.GreaterOrEqual(t, float64(*r.Rolls)**m.RollM, r.TapeM-1e-8**m.RollM)
 		assert.Less(t, float64(*r.Rolls-1)**m.RollM, r.TapeM, "one roll fewer would not do")
 		assert.GreaterOrEqual(t, r.TapeM, m.EdgeM)
+		for _, w := range r.Working {
+			f, err := formula.Read(w.Formula)
+			require.NoError(t, err, w.Formula)
+			value, err := f.Work(w.Terms)
+			require.NoError(t, err, w.Formula)
+			assert.InDelta(t, w.Value, value, 1e-9*math.Max(1, math.Abs(w.Value)), w.Formula)
+		}
+		more := m
+		more.EdgeM, more.Passes, more.WastePercent = min(100000, m.EdgeM*1.5), min(20, m.Passes+1), min(100, m.WastePercent+5)
+		longer, err := more.Calculate()
+		require.NoError(t, err)
+		assert.GreaterOrEqual(t, longer.TapeM, r.TapeM, "more edge, passes and waste never take less tape")
+		assert.GreaterOrEqual(t, *longer.FineTapeM, *r.FineTapeM)
+		assert.GreaterOrEqual(t, *longer.Hours, *r.Hours)
 	})
 }
 
@@ -114,4 +144,22 @@ func TestTapeArea(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 0.5, r.TapeAreaM2, 1e-12)
 	assert.InDelta(t, 23, r.TapeM, 1e-12)
+}
+
+// A canopy of 1.48 m² with 6.2 m of edge under film of 0.9 m that reaches half an
+// inch beyond (USAF TO 1-1-8 para 2.3, read; the canopy is invented), and two
+// tapes along 10 m of edge laid at 20 m/h (identity).
+func TestFilmFineTapeAndHours(t *testing.T) {
+	m := masking.NewMasking()
+	m.EdgeM, m.FilmAreaM2, m.FilmEdgeM, m.FilmRollM = 10, new(1.48), new(6.2), new(0.9)
+	m.FineTapeWidthMm, m.FineRollM, m.RateMH, m.WastePercent = new(6.0), new(55.0), new(20.0), 10
+	r, err := m.Calculate()
+	require.NoError(t, err)
+	assert.InDelta(t, 1.48+6.2*0.0127, *r.FilmM2, 1e-12)
+	assert.InDelta(t, (1.48+6.2*0.0127)/0.9, *r.FilmM, 1e-12)
+	assert.InDelta(t, 11, *r.FineTapeM, 1e-12)
+	assert.Equal(t, 1, *r.FineRolls)
+	assert.InDelta(t, 1, *r.Hours, 1e-12, "waste is not laid")
+	assert.InDelta(t, 0.3, r.TapeAreaM2, 1e-12)
+	assert.Nil(t, r.StretchPercent)
 }
