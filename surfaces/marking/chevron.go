@@ -47,6 +47,6 @@ func (f *Chevron) along() float64 { return f.StripeWidthM / math.Sin(f.AngleDeg*
 
 func (f *Chevron) dimensions() []quantity.Working {
 	return []quantity.Working{
-		length("width_along_axis_m", f.along(), "t/sin θ", map[string]float64{"t": f.StripeWidthM, "θ°": f.AngleDeg}, identity),
+		length("width_along_axis_m", f.along(), "t/sin_θ", map[string]float64{"t": f.StripeWidthM, "sin_θ": math.Sin(f.AngleDeg * degree)}, identity),
 	}
 }

@@ -76,6 +76,6 @@ func (f *Star1919) Layers() []planar.Layer {
 func (f *Star1919) dimensions() []quantity.Working {
 	return []quantity.Working{
 		notch(f.SizeM / 2),
-		length("red_diameter_m", f.SizeM*math.Sin(18*degree), "D·sin 18°", map[string]float64{"D": f.SizeM}, sourceStar1919),
+		length("red_diameter_m", f.SizeM*math.Sin(18*degree), "D·sin_18", map[string]float64{"D": f.SizeM, "sin_18": math.Sin(18 * degree)}, sourceStar1919),
 	}
 }

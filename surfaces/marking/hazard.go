@@ -99,6 +99,6 @@ func cutAt(polygon []planar.Point, x, side float64) []planar.Point {
 
 func (f *Hazard) dimensions() []quantity.Working {
 	return []quantity.Working{
-		length("period_m", f.period(), "2·s/sin α", map[string]float64{"s": f.StripeWidthM, "α°": f.AngleDeg}, identity),
+		length("period_m", f.period(), "2·s/sin_α", map[string]float64{"s": f.StripeWidthM, "sin_α": math.Sin(f.AngleDeg * degree)}, identity),
 	}
 }

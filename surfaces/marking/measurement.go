@@ -107,7 +107,7 @@ func measured(f Figure, a *planar.Arrangement) (Measurement, error) {
 	m.note("stencil_film_m2", m.StencilFilmM2, "m²", "(w + 2·e)·(h + 2·e)",
 		map[string]float64{"w": m.WidthM, "h": m.HeightM, "e": margin}, "identity: the box with a margin all round")
 	if skin != nil && f.shared().Sizes == "projected" {
-		m.note("skin_height_m", skin.HeightM, "m", "2·ρ·asin(h/(2·ρ)) across the axis", map[string]float64{"h": skin.ProjectedHeightM, "w": skin.ProjectedWidthM, "ρ": skin.RadiusM}, "identity: arc length")
+		m.note("skin_height_m", skin.HeightM, "m", "by unrolling: 2·ρ·asin(h/(2·ρ)) across the axis", map[string]float64{"h": skin.ProjectedHeightM, "w": skin.ProjectedWidthM, "ρ": skin.RadiusM}, "identity: arc length")
 	}
 	return m, nil
 }

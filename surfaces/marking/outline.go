@@ -134,7 +134,7 @@ func (f *Outline) Layers() []planar.Layer {
 
 func (f *Outline) dimensions() []quantity.Working {
 	if f.WidthM != nil {
-		return []quantity.Working{length("width_m", *f.WidthM, "as given; the path is scaled to it", map[string]float64{"w": *f.WidthM}, "given")}
+		return []quantity.Working{length("width_m", *f.WidthM, "w", map[string]float64{"w": *f.WidthM}, "given")}
 	}
-	return []quantity.Working{length("unit_m", f.UnitMM/1000, "as given", map[string]float64{"u": f.UnitMM / 1000}, "given")}
+	return []quantity.Working{length("unit_m", f.UnitMM/1000, "u", map[string]float64{"u": f.UnitMM / 1000}, "given")}
 }

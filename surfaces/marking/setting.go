@@ -237,7 +237,7 @@ func (f *Setting) settingDimensions() []quantity.Working {
 	terms := map[string]float64{"H": f.HeightM}
 	gap, group, own := f.spaces(rule)
 	_, width := f.set()
-	list := []quantity.Working{length("advance_m", width*f.HeightM, "sum of widths and gaps of the longest line", terms, "identity")}
+	list := []quantity.Working{length("advance_m", width*f.HeightM, "by adding the widths and gaps of the longest line", terms, "identity")}
 	if f.Font == "block" {
 		terms := map[string]float64{"H": f.HeightM, "width": rule.width, "stroke": rule.stroke}
 		list = append(list,

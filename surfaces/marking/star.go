@@ -61,5 +61,5 @@ func starOutline(radius float64) planar.Outline {
 }
 
 func notch(radius float64) quantity.Working {
-	return length("inner_corner_radius_m", radius*notchRatio(), "R·sin 18°/sin 54°", map[string]float64{"R": radius}, "identity: regular star")
+	return length("inner_corner_radius_m", radius*notchRatio(), "R·sin_18/sin_54", map[string]float64{"R": radius, "sin_18": math.Sin(18 * degree), "sin_54": math.Sin(54 * degree)}, "identity: regular star")
 }

@@ -114,16 +114,16 @@ func (f *StarAndBar) bordered() bool {
 
 func (f *StarAndBar) dimensions() []quantity.Working {
 	r := f.SizeM / 2
-	terms := map[string]float64{"R": r}
+	terms, reached := map[string]float64{"R": r}, map[string]float64{"R": r, "cos_18": math.Cos(18 * degree)}
 	_, _, end := f.bar()
-	reach := "(1 + cos 18°)·R"
+	reach := "(1 + cos_18)·R"
 	if f.BarEnd == "circle" {
-		reach = "2·R"
+		reach, reached = "2·R", terms
 	}
 	list := []quantity.Working{
 		length("bar_length_m", r*barLength, "R", terms, sourceStarAndBar),
 		length("bar_height_m", r*barHeight, "R/2", terms, sourceStarAndBar),
-		length("bar_end_m", r*end, reach, terms, sourceStarAndBar),
+		length("bar_end_m", r*end, reach, reached, sourceStarAndBar),
 		notch(r),
 	}
 	if f.Red {
@@ -131,7 +131,7 @@ func (f *StarAndBar) dimensions() []quantity.Working {
 	}
 	switch {
 	case f.BorderWidthM != nil:
-		list = append(list, length("border_width_m", *f.BorderWidthM, "as given", terms, "given"))
+		list = append(list, length("border_width_m", *f.BorderWidthM, "t", map[string]float64{"t": *f.BorderWidthM}, "given"))
 	case f.bordered():
 		list = append(list, length("border_width_m", r*borderEdge, "R/8", terms, sourceStarAndBar))
 	}

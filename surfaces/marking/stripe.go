@@ -229,14 +229,14 @@ func (f *Stripe) closeSeam(lengths []planar.Length) {
 func (f *Stripe) dimensions() []quantity.Working {
 	var list []quantity.Working
 	if f.RadiusM != nil {
-		list = append(list, length("middle_line_m", f.angle()**f.RadiusM, "R·θ", map[string]float64{"R": *f.RadiusM, "θ°": f.angle() / degree}, identity))
+		list = append(list, length("middle_line_m", f.angle()**f.RadiusM, "R·θ", map[string]float64{"R": *f.RadiusM, "θ": f.angle()}, identity))
 	}
 	if f.RoundDiameterM != nil {
 		list = append(list, length("middle_line_m", pi**f.RoundDiameterM, "π·d", map[string]float64{"d": *f.RoundDiameterM}, identity))
 	}
 	if f.BodyHeightM != nil && f.SkinRadiusM != nil {
 		y, r := math.Abs(*f.BodyHeightM), *f.SkinRadiusM
-		list = append(list, length("along_skin_from_side_m", r*math.Asin(y/r), "ρ·asin(y/ρ), from the side of the body", map[string]float64{"y": y, "ρ": r}, "identity: arc length"))
+		list = append(list, length("along_skin_from_side_m", r*math.Asin(y/r), "by unrolling: ρ·asin(y/ρ) from the side of the body", map[string]float64{"y": y, "ρ": r}, "identity: arc length"))
 	}
 	return list
 }
