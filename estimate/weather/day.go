@@ -116,6 +116,9 @@ func (d Day) readings() ([]Hour, []float64, error) {
 			return nil, nil, fmt.Errorf("csv has faults")
 		}
 	}
+	if len(hours) == 0 {
+		return nil, nil, fmt.Errorf("there are no readings")
+	}
 	at := make([]float64, len(hours))
 	for i := range hours {
 		var err error

@@ -145,6 +145,7 @@ func FuzzRecord(f *testing.F) {
 	f.Add(head+"07:00,10,92,10,0\n08:00,15,70,15,1\n", 1.0)
 	f.Add("time;air_c;relative_humidity_percent;surface_c\n2026-05-02T07:00;50 °F;92;10\n", 0.0)
 	f.Add(head, 0.0)
+	f.Add("", 40.0)
 	f.Fuzz(func(t *testing.T, text string, dry float64) {
 		d := &Day{CSV: text, DryH: dry}
 		found := faults(d)
