@@ -1,5 +1,6 @@
 // The estimate as it is read: the headline, dangers, what to buy, and the rest.
 import { assumptions } from "./assumptions.js";
+import { better, tests } from "./better.js";
 import { budget } from "./budget.js";
 import { cautions, dangers, warnings } from "./cautions.js";
 import { fill, h } from "./dom.js";
@@ -18,8 +19,8 @@ export function mountResults(block, body, voice) {
   return (estimate, system) => {
     fill(block, headline(estimate, system));
     keepOpen(body, () => fill(body,
-      warnings(estimate), dangers(estimate), order(estimate, system), wearing(estimate), mixing(estimate, system), cautions(estimate),
-      stepResults(estimate, system), partResults(estimate, system), budget(estimate), assumptions(estimate, system),
+      warnings(estimate), dangers(estimate), order(estimate, system), wearing(estimate), tests(estimate), mixing(estimate, system), cautions(estimate),
+      stepResults(estimate, system), partResults(estimate, system), budget(estimate), better(estimate), assumptions(estimate, system),
       h("p", { class: "hint" }, `Catalogue ${estimate.catalogue_version}, engine ${estimate.engine_version}. An estimate, not a specification: the data sheets of your products and local rules come first.`)));
     const words = spoken(estimate, system);
     if (voice.textContent !== words) voice.textContent = words;
