@@ -3,6 +3,7 @@ package estimate
 import (
 	"cmp"
 	"fmt"
+	"strings"
 
 	"filmbuild/surfaces/quantity"
 )
@@ -15,11 +16,11 @@ func (r *run) bookOrder(book *ledger) {
 		line := &r.estimate.Order[i]
 		b.MaterialsOrdered = b.MaterialsOrdered.Add(line.Cost)
 		id := cmp.Or(line.Name, line.Product)
-		if line.ToBuy > 0 {
+		if line.ToBuy > 0 || len(line.drawn) > 0 { // with other needs, stock may not be enough
 			book.add(BudgetLine{ID: "order/" + line.key(), Text: id, Category: "materials", Funding: "cash", Supplier: line.Supplier, Amount: line.Cost, ordered: line,
 				taxing: cmp.Or(line.Tax, "added"), invoice: "order/" + line.sent, node: line.node("cost")})
 		}
-		if line.FromDonations > 0 {
+		if line.gift {
 			book.add(BudgetLine{ID: "gift/" + line.key(), Text: id + ", given", Category: "materials", Funding: "in_kind", Basis: line.Basis, Amount: line.DonatedValue, ordered: line, node: line.node("donated_value")})
 		}
 	}
@@ -38,20 +39,52 @@ func (line *OrderLine) node(name string) quantity.Node {
 	return quantity.Node{Kind: "order", ID: line.Product, Quantity: name, Of: line.split}
 }
 
+// bookFreight enters what each order costs beside the goods.
+//
+//	freight, unless the goods reach free_from; + hazardous; + charge below the minimum
 func (r *run) bookFreight(book *ledger) {
 	for i := range r.estimate.OrderBySupplier {
 		p := &r.estimate.OrderBySupplier[i]
-		freight := p.Freight.Add(p.HazardousFreight).Add(p.SmallOrderCharge)
-		if freight.IsZero() {
+		terms := r.terms(p.Supplier)
+		if terms == nil || terms.Freight.IsZero() && terms.SmallOrderCharge.IsZero() && p.HazardousFreight.IsZero() {
 			continue
 		}
 		key := p.key()
-		terms := map[string]float64{"freight": p.Freight.Float64(), "hazardous_freight": p.HazardousFreight.Float64(), "small_order_charge": p.SmallOrderCharge.Float64()}
-		r.estimate.Budget.Working = append(r.estimate.Budget.Working, quantity.Working{Quantity: "freight", Of: key, Value: freight.Float64(), Unit: r.job.Currency,
-			Formula: "freight + hazardous_freight + small_order_charge", Terms: terms, Source: "the job: terms of the supplier"})
-		book.add(BudgetLine{ID: "freight/" + key, Text: "freight of the order from " + cmp.Or(p.Name, p.Supplier), Category: "freight", Funding: "cash", Supplier: p.Supplier,
+		goods := quantity.Working{Quantity: "goods", Of: key, Value: p.Goods.Float64(), Unit: r.job.Currency, Formula: "sum of what is ordered", Terms: map[string]float64{}, Source: "identity"}
+		for k := range r.estimate.Order {
+			if line := &r.estimate.Order[k]; line.sent == key {
+				goods.Terms[line.key()] = line.Cost.Float64()
+				goods.Links = append(goods.Links, quantity.From(line.key(), line.node("cost")))
+			}
+		}
+		freight := p.Freight.Add(p.HazardousFreight).Add(p.SmallOrderCharge)
+		w := quantity.Working{Quantity: "freight", Of: key, Value: freight.Float64(), Unit: r.job.Currency, Formula: "freight", Source: "the job: terms of the supplier",
+			Terms: map[string]float64{"freight": r.currency.Of(terms.Freight).Float64(), "hazardous_freight": p.HazardousFreight.Float64()}}
+		if !terms.FreightFreeFrom.IsZero() {
+			w.Formula = "if(goods < free_from, freight, 0)"
+			w.Terms["free_from"] = terms.FreightFreeFrom.InexactFloat64()
+		}
+		w.Formula += " + hazardous_freight"
+		if !terms.SmallOrderCharge.IsZero() {
+			w.Formula += " + if(goods < minimum, charge, 0)"
+			w.Terms["minimum"], w.Terms["charge"] = r.currency.Of(terms.MinimumOrder).Float64(), r.currency.Of(terms.SmallOrderCharge).Float64()
+		}
+		if len(w.Terms) > 2 {
+			w.Terms["goods"] = goods.Value
+			w.Links = append(w.Links, quantity.From("goods", quantity.Node{Kind: "budget", Quantity: "goods", Of: key}))
+		}
+		r.estimate.Budget.Working = append(r.estimate.Budget.Working, goods, w)
+		book.add(BudgetLine{ID: "freight/" + key, Text: p.freightText(), Category: "freight", Funding: "cash", Supplier: p.Supplier,
 			Amount: freight, taxing: r.taxOf("", true), invoice: "order/" + key, node: quantity.Node{Kind: "budget", Quantity: "freight", Of: key}})
 	}
+}
+
+func (p *Purchase) freightText() string {
+	text := "freight of the order from " + cmp.Or(p.Name, p.Supplier)
+	if p.OrderBy != "" {
+		text += " by " + p.OrderBy
+	}
+	return text
 }
 
 func (r *run) bookLabour(book *ledger) {
@@ -116,5 +149,13 @@ func (e *ItemEstimate) text() string {
 	if e.UnitPrice == "" {
 		return name
 	}
-	return fmt.Sprintf("%s: %s at %s", name, measure(e.Quantity, e.Unit), e.UnitPrice)
+	return fmt.Sprintf("%s: %s at %s", name, measure(e.Quantity, several(e.Quantity, e.Unit)), e.UnitPrice)
+}
+
+// several gives the word for a unit its plural; signs of units have none.
+func several(n float64, unit string) string {
+	if n == 1 || len(unit) < 3 || strings.HasSuffix(unit, "s") || strings.ContainsFunc(unit, func(r rune) bool { return r < 'a' || r > 'z' }) {
+		return unit
+	}
+	return unit + "s"
 }

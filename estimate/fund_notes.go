@@ -8,7 +8,7 @@ func (r *run) fundingNotes(v *FundingView) {
 	for _, product := range r.estimate.Budget.Unpriced {
 		v.Excluded = append(v.Excluded, FundingExclusion{What: product, Why: "no price is known for it", From: "form"})
 	}
-	v.Excluded = append(v.Excluded, FundingExclusion{What: "what the steps do not use up and the order does not hold: gun wash, strainers, gloves, filters",
+	v.Excluded = append(v.Excluded, FundingExclusion{What: "what the steps do not use up and the order does not hold: strainers, cups, tack cloths, gloves, filters",
 		Why: "the estimate does not count it; add it under items", From: "form"})
 	volunteers := slices.ContainsFunc(r.estimate.Totals.HoursByRole, func(h RoleHours) bool { return h.Labour == "volunteer" && !h.Cost.IsZero() })
 	if basis := r.job.Labour.VolunteerBasis; volunteers && basis == "" {

@@ -73,7 +73,7 @@ func (r *run) burden(b *StepBase, s *StepEstimate) {
 		for name, value := range terms {
 			sessionTerms[name] = value
 		}
-		s.note("sessions", "", float64(s.Sessions), "", "⌈"+formula+"/crew/(session − lost)⌉", sessionTerms, "identity: the time of a session that is left for work", append(links[:len(links):len(links)], labour("session", "session_h", 1), quantity.From("crew", quantity.Setting(s.ID, "crew")))...)
+		s.note("sessions", "", float64(s.Sessions), "", "⌈"+formula+"/crew/(session − lost) − 0.000000001⌉", sessionTerms, "identity: the time of a session that is left for work", append(links[:len(links):len(links)], labour("session", "session_h", 1), quantity.From("crew", quantity.Setting(s.ID, "crew")))...)
 		s.Hours += float64(s.Sessions) * lost * crew
 		formula += " + sessions·lost·crew"
 		terms["sessions"], terms["lost"], terms["crew"] = float64(s.Sessions), lost, crew
@@ -83,7 +83,7 @@ func (r *run) burden(b *StepBase, s *StepEstimate) {
 		s.Hours += batches * l.BatchH
 		formula += " + batches·batch"
 		terms["batches"], terms["batch"] = batches, l.BatchH
-		links = append(links, labour("batch", "batch_h", 1))
+		links = append(links, labour("batch", "batch_h", 1), s.batchesFrom())
 	}
 	s.note("hours", "", s.Hours, "h", formula, terms, "NAVFAC P-405, availability and efficiency (planning L10 [B], L12 [A]); the rest is counting", links...)
 }
@@ -101,22 +101,66 @@ func (s *StepEstimate) batches() float64 {
 	return float64(batches)
 }
 
-// partHours parts the hours of a step among the roles of its crew.
+// batchesFrom links the batches of a step to those of its paints, through their
+// sum.
+func (s *StepEstimate) batchesFrom() quantity.Link {
+	s.sum("all_batches", "", "the batches", func(w *quantity.Working) bool { return w.Quantity == "batches" })
+	return quantity.From("batches", quantity.StepWorking(s.ID, "all_batches", ""))
+}
+
+// partHours parts the hours of a step among the roles of its crew: masking, where
+// the step does any beside its own work, then the helpers' share of the rest.
 func (r *run) partHours(b *StepBase, s *StepEstimate) {
-	role := roleOf(b)
-	helpers := s.Hours * float64(b.Helpers) / float64(b.Crew)
-	s.HoursByRole = []RoleHours{{Role: role, Labour: b.Labour, Hours: s.Hours - helpers}}
-	if b.Helpers == 0 || role == "helper" {
-		s.HoursByRole[0].Hours = s.Hours
+	role, mask, helpers := roleOf(b), 0.0, 0.0
+	if at := s.workingOr("hours_at_work", s.Hours); role != "mask" && at > 0 {
+		mask = s.Hours * s.workingOr("masking_hours", 0) / at
+	}
+	if role != "helper" {
+		helpers = (s.Hours - mask) * float64(b.Helpers) / float64(b.Crew)
+	}
+	s.HoursByRole = []RoleHours{{Role: role, Labour: b.Labour, Hours: s.Hours - mask - helpers}}
+	if mask == 0 && helpers == 0 {
 		return
 	}
-	s.HoursByRole = append(s.HoursByRole, RoleHours{Role: "helper", Labour: b.Labour, Hours: helpers})
-	shared := []quantity.Link{quantity.From("hours", quantity.StepWorking(s.ID, "hours", "")), quantity.From("helpers", quantity.Setting(s.ID, "helpers")), quantity.From("crew", quantity.Setting(s.ID, "crew"))}
-	terms := func() map[string]float64 {
-		return map[string]float64{"hours": s.Hours, "helpers": float64(b.Helpers), "crew": float64(b.Crew)}
+	const source = "identity: the parts of the hours"
+	hours := quantity.From("hours", quantity.StepWorking(s.ID, "hours", ""))
+	terms, links, left := map[string]float64{"hours": s.Hours}, []quantity.Link{hours}, "hours"
+	part := func(name string, value float64) {
+		s.HoursByRole = append(s.HoursByRole, RoleHours{Role: name, Labour: b.Labour, Hours: value})
+		terms[name] = value
+		links = append(links, quantity.From(name, quantity.StepWorking(s.ID, "role_hours", name)))
+		left += " − " + name
 	}
-	s.note("role_hours", role, s.HoursByRole[0].Hours, "h", "hours − hours·helpers/crew", terms(), "identity: all of a crew are there as long", shared...)
-	s.note("role_hours", "helper", helpers, "h", "hours·helpers/crew", terms(), "identity: all of a crew are there as long", shared...)
+	if mask > 0 {
+		part("mask", mask)
+		atWork := "hours"
+		if s.has("hours_at_work") {
+			atWork = "hours_at_work"
+		}
+		s.note("role_hours", "mask", mask, "h", "hours·masking_hours/at_work", map[string]float64{"hours": s.Hours, "masking_hours": s.workingOr("masking_hours", 0), "at_work": s.workingOr(atWork, 0)}, source,
+			hours, quantity.From("masking_hours", quantity.StepWorking(s.ID, "masking_hours", "")), quantity.From("at_work", quantity.StepWorking(s.ID, atWork, "")))
+	}
+	if helpers > 0 {
+		others := map[string]float64{"hours": s.Hours, "mask": mask, "helpers": float64(b.Helpers), "crew": float64(b.Crew)}
+		from := []quantity.Link{hours, quantity.From("helpers", quantity.Setting(s.ID, "helpers")), quantity.From("crew", quantity.Setting(s.ID, "crew"))}
+		if mask > 0 {
+			from = append(from, quantity.From("mask", quantity.StepWorking(s.ID, "role_hours", "mask")))
+		}
+		part("helper", helpers)
+		s.note("role_hours", "helper", helpers, "h", "(hours − mask)·helpers/crew", others, source, from...)
+	}
+	s.note("role_hours", role, s.HoursByRole[0].Hours, "h", left, terms, source, links...)
+}
+
+// workingOr is the value of a working for the whole step, or otherwise where it has
+// none.
+func (s *StepEstimate) workingOr(name string, otherwise float64) float64 {
+	for i := range s.Working {
+		if w := &s.Working[i]; w.Quantity == name && w.Of == "" {
+			return w.Value
+		}
+	}
+	return otherwise
 }
 
 // addHours adds the hours of a step to the totals by role and kind of labour.
@@ -155,7 +199,7 @@ func (r *run) sessionsFit() {
 		}
 		for _, next := range r.job.Steps[i+1:] {
 			to, also := startDay(next.base())
-			if !also || to < from {
+			if !also || to <= from {
 				continue
 			}
 			if days := r.days.Between(from, to-1); days < r.estimate.Steps[i].Sessions {

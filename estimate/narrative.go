@@ -31,7 +31,9 @@ func (r *run) narrate(v *FundingView, heads []FundingNarrative) {
 			groups[key] = append(groups[key], b)
 		}
 		for _, key := range keys {
-			h.Lines = append(h.Lines, r.narrativeLine(groups[key]))
+			if line := r.narrativeLine(groups[key]); !line.Amount.IsZero() {
+				h.Lines = append(h.Lines, line)
+			}
 		}
 		if len(h.Lines) > 0 {
 			v.Narrative = append(v.Narrative, *h)

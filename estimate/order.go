@@ -41,9 +41,9 @@ func (r *run) orderLine(p products.Product, d delivery, offers []offer) {
 		line.OrderBy, line.UseFrom, line.UseTo = d.orderBy.String(), d.from.String(), d.to.String()
 	}
 	line.Needed = d.quantity() * (1 + r.job.AllowancePercent/100)
-	stock := r.draw(base.ID, line.Needed, &d)
-	line.FromStock, line.FromDonations, line.DonatedValue, line.Basis = stock.own, stock.given, stock.value, stock.basis
-	line.ToBuy = max(0, line.Needed-stock.own-stock.given)
+	line.DonatedValue = r.currency.Zero()
+	line.take(r.draw(base.ID, line.Needed, &d))
+	line.ToBuy = max(0, line.Needed-line.FromStock-line.FromDonations)
 	if line.ToBuy < 1e-9*line.Needed {
 		line.ToBuy = 0 // what a difference of two floats leaves of nothing
 	}

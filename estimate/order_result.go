@@ -33,6 +33,8 @@ type OrderLine struct {
 	LeftOverNote  string             `json:"left_over_note,omitempty"`
 	Working       []quantity.Working `json:"working"`
 
+	drawn  []drawn // what each entry of the stock holds for it
+	gift   bool    // an entry of the stock is given
 	split  string  // date that tells it from other deliveries of the product
 	offers []offer // what it is bought from
 	kit    bool    // its packs hold all parts of a mix

@@ -2,6 +2,8 @@ package estimate
 
 import (
 	"cmp"
+	"strconv"
+	"strings"
 
 	"filmbuild/surfaces/quantity"
 )
@@ -18,17 +20,50 @@ func (r *run) orderWorking(line *OrderLine, d *delivery) []quantity.Working {
 		one("needed", line.Needed, line.Unit, "used·(1 + allowance)", map[string]float64{"used": d.quantity(), "allowance": r.job.AllowancePercent / 100},
 			from("used"), quantity.Scaled("allowance", quantity.Node{Kind: "job", Quantity: "allowance_percent"}, 0.01)),
 	}
-	stock := line.FromStock + line.FromDonations
+	stock := 0.0
+	for k, out := range line.drawn {
+		stock += out.there
+		list = append(list, r.stockWorking(line, k, out)...)
+	}
 	list = append(list, one("to_buy", line.ToBuy, line.Unit, "max(needed − stock, 0)", map[string]float64{"needed": line.Needed, "stock": stock}, from("needed")))
 	bought := one("bought", line.Bought, line.Unit, "by cheapest cover of to_buy in whole packs", map[string]float64{"to_buy": line.ToBuy}, from("to_buy"))
 	cost := one("cost", line.Cost.Float64(), r.job.Currency, "by cheapest cover of to_buy in whole packs", map[string]float64{"to_buy": line.ToBuy}, from("to_buy"))
 	cost.Source = "an exact search for the least cost, then the least left over, then the fewest packs"
 	bought.Source = cost.Source
 	list = append(list, bought, cost)
-	if line.FromDonations > 0 {
-		list = append(list, one("donated_value", line.DonatedValue.Float64(), r.job.Currency, "by the value of each gift, as far as it is used", map[string]float64{"used": line.FromDonations}))
+	if line.gift {
+		sum := one("donated_value", line.DonatedValue.Float64(), r.job.Currency, "sum of the gifts", map[string]float64{})
+		for k, out := range line.drawn {
+			if out.stock.Donated {
+				node := line.stockNode("gift_value", k)
+				sum.Terms[node.Of] = out.value.Float64()
+				sum.Links = append(sum.Links, quantity.From(node.Of, node))
+			}
+		}
+		list = append(list, sum)
 	}
 	return list
+}
+
+// stockNode names a working of what an entry of the stock gives to a line.
+func (line *OrderLine) stockNode(name string, k int) quantity.Node {
+	node := line.node(name)
+	node.Of = strings.TrimSpace(line.split + " entry " + strconv.Itoa(k+1))
+	return node
+}
+
+// stockWorking tells what comes out of one entry of the stock, after those before
+// it, and what a gift is worth as far as it is used.
+func (r *run) stockWorking(line *OrderLine, k int, out drawn) []quantity.Working {
+	used := line.stockNode("from_stock", k)
+	list := []quantity.Working{{Quantity: used.Quantity, Of: used.Of, Value: out.used, Unit: line.Unit, Formula: "min(max(needed − before, 0), there)",
+		Terms: map[string]float64{"needed": line.Needed, "before": out.before, "there": out.there}, Links: []quantity.Link{quantity.From("needed", line.node("needed"))}, Source: "the job: stock"}}
+	if !out.stock.Donated {
+		return list
+	}
+	gift := line.stockNode("gift_value", k)
+	return append(list, quantity.Working{Quantity: gift.Quantity, Of: gift.Of, Value: out.value.Float64(), Unit: r.job.Currency, Formula: r.rounded("used·value/quantity"),
+		Terms: map[string]float64{"used": out.used, "value": out.stock.Value.InexactFloat64(), "quantity": out.stock.Quantity}, Links: []quantity.Link{quantity.From("used", used)}, Source: "the job: stock"})
 }
 
 // usedTerms are what each step of a delivery uses, with where it is worked out.
@@ -81,12 +116,14 @@ func (r *run) supplyWorking() {
 			paid.Terms["cost "+other.split], supply.Terms["bought "+other.split] = other.Cost.Float64(), other.Bought
 			paid.Links = append(paid.Links, quantity.From("cost "+other.split, other.node("cost")))
 			supply.Links = append(supply.Links, quantity.From("bought "+other.split, other.node("bought")))
-			if other.FromDonations > 0 {
+			if other.gift {
 				paid.Terms["given "+other.split] = other.DonatedValue.Float64()
 				paid.Links = append(paid.Links, quantity.From("given "+other.split, other.node("donated_value")))
 			}
-			if stock := other.FromStock + other.FromDonations; stock > 0 {
-				supply.Terms["stock "+other.split] = stock
+			for n, out := range other.drawn {
+				node := other.stockNode("from_stock", n)
+				supply.Terms["stock "+node.Of] = out.used
+				supply.Links = append(supply.Links, quantity.From("stock "+node.Of, node))
 			}
 		}
 		line.Working = append(line.Working, paid, supply)

@@ -7,43 +7,59 @@ import (
 	"filmbuild/estimate/money"
 )
 
-// drawn is what comes out of stock for one line of the order.
+// drawn is what comes out of one entry of the stock for one line of the order.
 type drawn struct {
-	own, given float64
-	value      money.Amount // of what was given and is used
-	basis      string
+	stock  *Stock
+	before float64 // what entries before it hold for the line
+	there  float64 // what it holds
+	used   float64
+	value  money.Amount // of what is used, where it is a gift
 }
 
 // draw takes stock for a need, in the order in which the job lists it. What has
 // passed its date by the last use is left where it is.
-func (r *run) draw(product string, need float64, d *delivery) drawn {
-	out := drawn{value: r.currency.Zero()}
+func (r *run) draw(product string, need float64, d *delivery) []drawn {
+	var list []drawn
+	before := 0.0
 	for i := range r.job.Stock {
 		s := &r.job.Stock[i]
 		left := s.Quantity - r.taken[i]
-		if s.Product != product || left <= 0 || need <= 0 {
+		if s.Product != product || left <= 0 {
 			continue
 		}
 		if by, ok := calendar.Parse(s.UseBy); ok && d.dated && d.to > by {
 			r.warn("%s in stock is to be used by %s and a step needs it on %s: it is not counted on", product, s.UseBy, d.to)
 			continue
 		}
-		used := min(left, need)
-		r.taken[i] += used
-		need -= used
-		if !s.Donated {
-			out.own += used
+		out := drawn{stock: s, before: before, there: left, used: min(max(need-before, 0), left), value: r.currency.Zero()}
+		before += left
+		r.taken[i] += out.used
+		if s.Donated {
+			out.value = r.currency.CostFromPack(out.used, s.Quantity, s.Value)
+			if s.Value.IsZero() {
+				r.warn("%s is given and has no value: it counts for nothing in kind; give value and basis under stock", product)
+			}
+		}
+		list = append(list, out)
+	}
+	return list
+}
+
+// take notes on a line what comes out of stock for it.
+func (line *OrderLine) take(list []drawn) {
+	line.drawn = list
+	for _, out := range list {
+		if !out.stock.Donated {
+			line.FromStock += out.used
 			continue
 		}
-		out.given += used
-		out.value = out.value.Add(r.currency.CostFromPack(used, s.Quantity, s.Value))
-		if s.Basis != "" {
-			out.basis = s.Basis
-		} else if s.Value.IsZero() {
-			r.warn("%s is given and has no value: it counts for nothing in kind; give value and basis under stock", product)
+		line.gift = true
+		line.FromDonations += out.used
+		line.DonatedValue = line.DonatedValue.Add(out.value)
+		if out.used > 0 && out.stock.Basis != "" {
+			line.Basis = out.stock.Basis
 		}
 	}
-	return out
 }
 
 // stockLeft names what stays in stock, and stock that no step uses.

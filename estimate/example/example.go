@@ -25,6 +25,7 @@ func list() []Example {
 		{ID: "jet-trainer", Doc: "A volunteer crew takes a jet trainer's fuselage and wing pair to bare metal and repaints them, with markings. Invented."},
 		{ID: "one-panel", Doc: "Primer for one removed panel. Invented; change its two sizes to yours."},
 		{ID: "lock-gate", Doc: "A steel lock gate, blasted by a contractor and painted by volunteers, with prices of its own. Invented."},
+		{ID: "grant-tailplane", Doc: "A tailplane repainted under a grant: suppliers and dates, gifts, sessions of volunteers, and the rows of the funder's form. Invented."},
 		{ID: "airliner", Doc: "A single-aisle airliner by its published dimensions, to compare areas and film mass with published ones."},
 	}
 }

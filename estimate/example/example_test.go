@@ -26,7 +26,7 @@ func TestExamplesAgainstTheirGoldenEstimates(t *testing.T) {
 	require.NoError(t, err)
 	all, err := All()
 	require.NoError(t, err)
-	require.Len(t, all, 4)
+	require.Len(t, all, 5)
 	for _, e := range all {
 		t.Run(e.ID, func(t *testing.T) {
 			got, err := estimate.NewReader(nil).Estimate(e.Job, catalogue)

@@ -50,6 +50,9 @@ func (b *Builder) Build() (*Model, error) {
 		if b.index[b.parts[i].node] != i {
 			return nil, fmt.Errorf("%v is worked out twice", b.parts[i].node)
 		}
+		if _, done := g.model.index[b.parts[i].node]; done {
+			continue
+		}
 		if _, err := g.vertex(b.parts[i].node, 0); err != nil {
 			return nil, err
 		}

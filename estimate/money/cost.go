@@ -62,12 +62,34 @@ func (a Amount) MulPercent(percent float64) Amount {
 // round is the one place where money is rounded: numerator / denominator to the
 // given places, half away from zero, in exact decimal arithmetic. denominator is
 // above 0.
+//
+// A value that lies below a half by no more than 1e-14 of itself, and a millionth
+// of a coin, is taken for the half: quantities are float64, and 11.5 h / 7 at 23.17
+// is 38.065 and not the 38.06499999999999908 that its float64 gives. The formulas
+// that people read beside the amounts round by the same rule.
 func round(numerator, denominator decimal.Decimal, places int32) Amount {
-	if denominator.Equal(one) {
-		return bounded(numerator.Round(places), places, false)
+	value := numerator.DivRound(denominator, places+guardPlaces)
+	coins := value.Abs().Shift(places)
+	below := half.Sub(coins.Sub(coins.Floor()))
+	if below.IsPositive() && below.Cmp(coins.Shift(-14)) <= 0 && below.Cmp(millionth) <= 0 {
+		coins = coins.Ceil()
+	} else {
+		coins = coins.Round(0)
 	}
-	return bounded(numerator.DivRound(denominator, places), places, false)
+	if value.IsNegative() {
+		coins = coins.Neg()
+	}
+	return bounded(coins.Shift(-places), places, false)
 }
+
+// guardPlaces are the places beyond the minor unit in which a quotient is looked
+// at: its rest counts only for what lies on a half to all of them.
+const guardPlaces = 18
+
+var (
+	half      = decimal.New(5, -1)
+	millionth = decimal.New(1, -6)
+)
 
 // shortest returns the decimal of the shortest text that reads back as value,
 // which must be finite: decimal panics otherwise.

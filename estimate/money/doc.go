@@ -9,7 +9,8 @@
 // [Currency.CostFromPack] round each line; a total is the sum of its rounded
 // lines, so that what is printed adds up. A float64 enters as the shortest decimal
 // text that reads back as the same float64, which is the number a person sees:
-// 1.005 is 1.005 and not 1.00499999999999989.
+// 1.005 is 1.005 and not 1.00499999999999989. What such a quantity misses a half by
+// in its last bits counts as the half.
 //
 // # One currency
 //

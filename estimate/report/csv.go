@@ -88,17 +88,17 @@ func stepRows(e *estimate.Estimate) [][]string {
 
 func orderRows(e *estimate.Estimate) [][]string {
 	rows := [][]string{{"product", "name", "supplier", "needed", "unit", "pack", "count", "price_" + e.Currency, "line_cost_" + e.Currency, "left_over",
-		"part", "order_by", "from_stock", "from_donations", "to_buy"}}
+		"part", "order_by", "from_stock", "from_donations", "to_buy", "left_over_note"}}
 	for _, line := range e.Order {
 		lead := []string{text(line.Product), text(line.Name), text(line.Supplier), number(line.Needed), line.Unit}
-		tail, more := []string{line.Cost.String(), number(line.LeftOver)}, []string{line.OrderBy, number(line.FromStock), number(line.FromDonations), number(line.ToBuy)}
+		tail, more := []string{line.Cost.String(), number(line.LeftOver)}, []string{line.OrderBy, number(line.FromStock), number(line.FromDonations), number(line.ToBuy), line.LeftOverNote}
 		if len(line.Packs) == 0 {
 			rows = append(rows, append(append(append(append(lead, "", "", ""), tail...), ""), more...))
 		}
 		for k, p := range line.Packs {
 			if k > 0 { // the line's own figures stand once, so that columns can be summed
 				lead, tail = []string{text(line.Product), text(line.Name), text(line.Supplier), "", line.Unit}, []string{"", ""}
-				more = []string{line.OrderBy, "", "", ""}
+				more = []string{line.OrderBy, "", "", "", ""}
 			}
 			row := append(append([]string(nil), lead...), number(p.Pack), strconv.Itoa(p.Count), p.Price.String())
 			rows = append(rows, append(append(append(row, tail...), p.Part), more...))

@@ -131,6 +131,25 @@ func TestFormats(t *testing.T) {
 	}
 }
 
+// The sheet for a funder: the rows of the form and nothing else, with the byte
+// order mark where it is asked for; and a plain answer where the job names no form.
+func TestTheFundersSheet(t *testing.T) {
+	code, text, _ := call("", "estimate", "-example", "grant-tailplane", "-format", "csv", "-table", "funding")
+	require.Equal(t, done, code)
+	rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, 13, "a head and the twelve lines of section B")
+	assert.Equal(t, "6a", rows[1][0])
+	assert.Equal(t, "7", rows[12][0])
+	code, marked, _ := call("", "estimate", "-example", "grant-tailplane", "-format", "csv", "-table", "funding", "-bom")
+	require.Equal(t, done, code)
+	assert.Equal(t, "\xef\xbb\xbf"+text, marked)
+	code, text, told := call("", "estimate", "-format", "csv", "-table", "funding", fileOf(t, goodJob))
+	assert.NotEqual(t, done, code)
+	assert.Empty(t, text)
+	assert.Contains(t, told, "the job asks for no form")
+}
+
 // A job at fault is exit code 1, its faults are told one to a line, and no figure
 // is given.
 func TestAJobAtFault(t *testing.T) {
