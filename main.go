@@ -3,9 +3,7 @@
 package main
 
 import (
-	"bytes"
 	"context"
-	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
@@ -25,11 +23,11 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/fault"
+	"filmbuild/estimate/forms"
 	"filmbuild/estimate/ranges"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/sheets"
 	"filmbuild/estimate/units"
-	"filmbuild/estimate/workbook"
 	"filmbuild/products"
 	"filmbuild/surfaces/mesh"
 )
@@ -38,8 +36,9 @@ const usage = `filmbuild works out what it takes to strip a large static machine
 
   filmbuild [serve] [-addr 127.0.0.1:8080]
         the page and the API
-  filmbuild estimate [-format table|json|csv|svg|xlsx] [-table TABLE] [-bom]
+  filmbuild estimate [-format table|json|csv|svg|xlsx|pdf] [-table TABLE] [-bom]
                      [-units si|us] [-trials N] [-seed N] [-single]
+                     [-pages report|job-sheets] [-paper a4|letter] [-date DATE]
                      [-example NAME] [FILE|-]
         work a job out; without a file, the built-in example; TABLE is for
         csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative,
@@ -127,20 +126,23 @@ func version(args []string, s streams) int {
 // work prints the estimate of a job.
 func work(args []string, s streams) int {
 	flags := flag.NewFlagSet("estimate", flag.ContinueOnError)
-	format := flags.String("format", "table", "table, json, csv or xlsx (a workbook: send it into a file)")
-	table := flags.String("table", "steps", "which table, for csv")
-	bom := flags.Bool("bom", false, "byte order mark before the csv, for spreadsheets")
-	system := flags.String("units", "si", "si or us, for the table")
+	var form forms.Wanted
+	flags.StringVar(&form.Format, "format", "table", strings.Join(forms.Formats(), ", ")+" (send xlsx and pdf into a file)")
+	flags.StringVar(&form.Table, "table", "steps", "which table, for csv")
+	flags.BoolVar(&form.Marked, "bom", false, "byte order mark before the csv, for spreadsheets")
+	flags.StringVar(&form.Pages, "pages", "report", "report or job-sheets, for pdf")
+	flags.StringVar(&form.Paper, "paper", "a4", "a4 or letter, for pdf")
+	flags.StringVar(&form.Date, "date", "", "printed on the pdf, as 2026-11-25")
 	trials := trialFlags(flags)
+	system := flags.String("units", "si", "si or us, for the table and the pdf")
 	name := flags.String("example", example.Default, "a built-in example, where no file is given")
 	if code, ok := parse(flags, args, 1, s); !ok {
 		return code
 	}
 	shown, err := units.ParseSystem(*system)
-	if err == nil && !slices.Contains([]string{"table", "json", "csv", "svg", "xlsx"}, *format) {
-		err = fmt.Errorf("format %q is not known; give table, json, csv, svg or xlsx", *format)
-	}
-	err = errors.Join(err, trials.check(*format, *table))
+	form.System = shown
+	form.Check(func(_, detail string) { err = errors.Join(err, errors.New(detail)) })
+	err = errors.Join(err, trials.check(form.Format, form.Table))
 	data, readErr := input(flags.Arg(0), *name, s)
 	if err = errors.Join(err, readErr); err != nil {
 		fmt.Fprintln(s.err, err)
@@ -152,16 +154,15 @@ func work(args []string, s streams) int {
 	}
 	worked, err := estimate.NewReader(beside(flags.Arg(0))).Work(data, catalogue)
 	if err == nil {
-		err = trials.add(worked, *format, *table, s)
+		err = trials.add(worked, form.Format, form.Table, s)
 	}
 	if err != nil {
 		return faulty(err, s.err)
 	}
-	g, err := worked.Graph()
-	if err != nil {
+	if err := forms.Write(s.out, worked, form); err != nil {
 		return broken(err, s)
 	}
-	return write(g, *format, *table, *bom, shown, s)
+	return done
 }
 
 // trialling is what the command line says about trials.
@@ -201,7 +202,7 @@ func (t *trialling) options() ranges.Options { return ranges.Options{Trials: t.t
 // add makes the trials: for the table always, for the other forms where they are
 // asked for or the job gives ranges.
 func (t *trialling) add(w *estimate.Worked, format, table string, s streams) error {
-	wanted := format == "table" || format == "svg" || t.asked() || w.Ranged() || (format == "csv" && slices.Contains(report.RangeTables(), table))
+	wanted := slices.Contains([]string{"table", "svg", "xlsx", "pdf"}, format) || t.asked() || w.Ranged() || (format == "csv" && slices.Contains(report.RangeTables(), table))
 	if t.single || !wanted {
 		return nil
 	}
@@ -240,37 +241,6 @@ func (p *progress) end() {
 	if p.shown {
 		fmt.Fprintln(p.out)
 	}
-}
-
-func write(g *estimate.Graph, format, table string, bom bool, system units.System, s streams) int {
-	var text []byte
-	var err error
-	e := g.Estimate
-	switch format {
-	case "json":
-		text, err = json.MarshalIndent(e, "", "  ")
-		text = append(text, '\n')
-	case "svg":
-		text, err = report.Chart(e)
-	case "csv":
-		if text, err = report.CSV(e, table); err == nil && bom {
-			text = report.Marked(text)
-		}
-	case "xlsx":
-		var file bytes.Buffer
-		err = workbook.Write(&file, g)
-		text = file.Bytes()
-	default:
-		text = []byte(report.Table(e, system))
-	}
-	if err != nil {
-		fmt.Fprintln(s.err, err)
-		return lineFault
-	}
-	if _, err := s.out.Write(text); err != nil {
-		return broken(err, s)
-	}
-	return done
 }
 
 // draw prints a sheet of a job's markings.

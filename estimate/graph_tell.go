@@ -2,6 +2,7 @@ package estimate
 
 import (
 	"filmbuild/products"
+	"filmbuild/surfaces"
 	"filmbuild/surfaces/quantity"
 )
 
@@ -111,4 +112,12 @@ func (g *Graph) InputsOfJob() []Described {
 		}
 	}
 	return list
+}
+
+// Shape returns the shape of a component, nil where there is none of that id.
+func (g *Graph) Shape(component string) surfaces.Shape {
+	if k, known := g.run.componentAt[component]; known {
+		return g.run.job.Components[k].Shape
+	}
+	return nil
 }
