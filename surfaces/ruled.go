@@ -57,6 +57,9 @@ func meanLength(vx, vy, vz, wx, wy, wz float64) float64 {
 	ux, uy, uz := wx-vx, wy-vy, wz-vz
 	vv, ww, uu := vx*vx+vy*vy+vz*vz, wx*wx+wy*wy+wz*wz, ux*ux+uy*uy+uz*uz
 	vu := vx*ux + vy*uy + vz*uz
+	if vv+ww < 1e-280 { // squares lose their digits; no skin is that small
+		return (math.Sqrt(vv) + math.Sqrt(ww)) / 2
+	}
 	if least := min(vv, ww); uu <= 0.5*least {
 		sum := 0.0
 		for _, n := range meanRules().enough(uu / least) {

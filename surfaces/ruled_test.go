@@ -40,6 +40,9 @@ func TestMeanLength(t *testing.T) {
 	assert.InDelta(t, 2.5, mean(vector{0, 3, 4}, vector{}), 1e-15)
 	assert.InDelta(t, 0.5, mean(vector{1, 0, 0}, vector{-1, 0, 0}), 1e-15)
 	assert.InDelta(t, 1.5, mean(vector{1, 0, 0}, vector{2, 0, 0}), 1e-15)
+	for _, tiny := range []float64{1e-100, 1e-150, 1e-160, 1e-162, 1e-200} { // down to where squares vanish
+		assert.InDelta(t, tiny*math.Sqrt(3), mean(vector{tiny, tiny, tiny}, vector{tiny, tiny, tiny * 0.999}), tiny+1e-150)
+	}
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(label string) vector {
 			return vector{number(t, -2, 2, label), number(t, -2, 2, label), number(t, -2, 2, label)}
