@@ -48,6 +48,8 @@ type figure struct {
 	count float64
 	one   marking.Measurement
 	under string // colour that is put down under all of it
+
+	curved bool // some of its edges are
 }
 
 type figures []figure
@@ -82,7 +84,7 @@ func (r *run) figures(p *Mark, at string) figures {
 			r.drawn = map[string]marking.Measurement{}
 		}
 		r.drawn[id] = one
-		found = append(found, figure{id: id, count: float64(r.job.Markings[k].Count), one: one, under: marking.UnderColourOf(r.job.Markings[k].Figure)})
+		found = append(found, figure{id: id, count: float64(r.job.Markings[k].Count), one: one, under: marking.UnderColourOf(r.job.Markings[k].Figure), curved: marking.Curved(r.job.Markings[k].Figure)})
 	}
 	return found
 }

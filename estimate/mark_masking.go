@@ -53,7 +53,7 @@ func (f figure) edges(twoSided bool, marginM float64) []edge {
 			if colour == b {
 				m.Between = [2]string{b, a}
 			}
-			list = append(list, edge{MaskedEdge: m, key: "marking " + f.id + " " + colour + " " + a + "|" + b})
+			list = append(list, edge{MaskedEdge: m, straight: !f.curved, key: "marking " + f.id + " " + colour + " " + a + "|" + b})
 		}
 	}
 	if marginM > 0 {

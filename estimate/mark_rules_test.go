@@ -116,3 +116,18 @@ func TestColoursAddUp(t *testing.T) {
 		assert.InEpsilon(rt, s.Hours-s.MaskingHours-1, hours, 1e-9)
 	})
 }
+
+// Narrow tape goes round curves; a straight figure takes wide tape alone (FAA
+// handbook 8083-31 ch. 8, MK-1: 3/4 or 1 in for straight lines), unless the step
+// names a narrow one.
+func TestNarrowTapeGoesRoundCurves(t *testing.T) {
+	plain := work(t, marks(doc{"kind": "rectangle", "width_m": 1, "height_m": 0.5, "colour": "white"}, nil)).Steps[0]
+	assert.Zero(t, quantityOf(plain, "fine-line-tape-6"))
+	assert.InEpsilon(t, 1.1*3, quantityOf(plain, "masking-tape-24"), 1e-9)
+	named := work(t, marks(doc{"kind": "rectangle", "width_m": 1, "height_m": 0.5, "colour": "white"}, doc{"fine_tape": "fine-line-tape-3"})).Steps[0]
+	assert.InEpsilon(t, 1.1*3, quantityOf(named, "fine-line-tape-3"), 1e-9)
+	round := work(t, marks(doc{"kind": "disc", "size_m": 1, "colour": "white"}, nil)).Steps[0]
+	assert.Positive(t, quantityOf(round, "fine-line-tape-6"))
+	one := work(t, marks(doc{"kind": "disc", "size_m": 1, "colour": "white"}, doc{"fine_tape": "none"})).Steps[0]
+	assert.Equal(t, 1, one.Masking[0].Tapes)
+}

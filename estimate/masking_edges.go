@@ -30,6 +30,7 @@ type edge struct {
 	mine, other side    // whose edge it is, and what lies beyond
 	known       bool    // other is a face or a region that a step may treat
 	covered     bool    // what lies beyond is covered whole: an opening
+	straight    bool    // nothing about it is curved
 	areaM2      float64 // that is covered, or of what lies beyond
 }
 

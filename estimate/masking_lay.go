@@ -17,9 +17,9 @@ func (r *run) layTape(y laying, s *StepEstimate, edges []edge) {
 		e := &edges[i]
 		e.Tapes = 1
 		colours := e.Kind == "region" || e.Kind == "marking"
-		if y.fine != nil && colours {
+		if y.fine != nil && colours && (y.fineNamed || !e.straight) {
 			e.Tapes = 2
-			r.assumed.add(y.id, "where two colours meet: narrow tape ("+y.fine.ID+") at the paint edge, wide tape ("+y.tape.ID+") behind it", 1, "", "TM 1-1500-204-23-9 and FAA-H-8083-31 ch. 8 (MK-1, MK-2, mark H); fine_tape none for one tape only")
+			r.assumed.add(y.id, "on the borders of regions and of figures with curved edges: narrow tape ("+y.fine.ID+") at the paint edge, wide tape ("+y.tape.ID+") behind it; straight figures: wide tape alone", 1, "", "TM 1-1500-204-23-9 and FAA-H-8083-31 ch. 8 (MK-1, MK-2, mark H); fine_tape none for one tape only")
 		}
 		if seen[e.key]++; seen[e.key] > 1 { // two joints of one part, two halves of one opening
 			e.key += fmt.Sprintf(" (%d)", seen[e.key])

@@ -22,6 +22,7 @@ type laying struct {
 	perLaying  int // coats before the tape has to come off
 
 	forced, twoSided, keep, explicit bool
+	fineNamed                        bool   // the step names its narrow tape
 	product                          string // of a coat: its paint
 }
 
@@ -118,7 +119,7 @@ func (r *run) materials(y *laying, m *MaskMaterials, at string) bool {
 	}
 	switch {
 	case m.FineTape != "":
-		fine = m.FineTape
+		fine, y.fineNamed = m.FineTape, true
 	case m.Tape != "" && y.operation == "mark":
 		fine = "none" // whoever names one tape for a figure lays that one
 	}

@@ -13,7 +13,7 @@ import (
 
 // Tables are the names of the tables that CSV prints.
 func Tables() []string {
-	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "funding", "narrative", "range", "drivers", "curve"}
+	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "masking", "colours", "funding", "narrative", "range", "drivers", "curve"}
 }
 
 // RangeTables are those of the tables that tell the range, for which trials must
@@ -43,6 +43,10 @@ func CSV(e *estimate.Estimate, table string) ([]byte, error) {
 		rows = lineRows(e)
 	case "hours":
 		rows = hourRows(e)
+	case "masking":
+		rows = maskingRows(e)
+	case "colours":
+		rows = colourRows(e)
 	case "funding":
 		rows, err = fundingRows(e)
 	case "narrative":

@@ -51,6 +51,22 @@ func TestCSVHoldsTheEstimatesNumbers(t *testing.T) {
 			}
 			assert.Equal(t, s.Cost.String(), rows[i][columns["cost_"+e.Currency]])
 		}
+		columns, rows = rowsOf(t, e, "masking")
+		laid := map[string]float64{}
+		for _, row := range rows {
+			laid[row[columns["step"]]] += number(row[columns["tape_m"]])
+		}
+		columns, rows = rowsOf(t, e, "colours")
+		litres := map[string]float64{}
+		for _, row := range rows {
+			litres[row[columns["step"]]] += number(row[columns["litres"]]) + number(row[columns["thinner_l"]])
+		}
+		for _, s := range e.Steps {
+			assert.InDelta(t, s.MaskingTapeM, 1.1*laid[s.ID], 1e-6, "the tape of %s, a tenth of it thrown away", s.ID)
+			if s.Operation == "mark" {
+				assert.InEpsilon(t, s.Litres, litres[s.ID], 1e-8, "the colours of %s", s.ID)
+			}
+		}
 		columns, rows = rowsOf(t, e, "order")
 		total := map[string]float64{}
 		for _, row := range rows {

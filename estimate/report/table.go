@@ -30,6 +30,8 @@ func Table(e *estimate.Estimate, system units.System) string {
 	t.parts()
 	t.weights()
 	t.steps()
+	t.colours()
+	t.masking()
 	t.placings()
 	t.money()
 	t.hours()
