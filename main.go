@@ -15,18 +15,21 @@ import (
 	"os/signal"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"syscall"
 	"time"
 
 	"filmbuild/api"
 	"filmbuild/estimate"
+	"filmbuild/estimate/compare"
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/forms"
 	"filmbuild/estimate/ranges"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/sheets"
+	"filmbuild/estimate/target"
 	"filmbuild/estimate/units"
 	"filmbuild/products"
 	"filmbuild/surfaces/mesh"
@@ -48,6 +51,15 @@ const usage = `filmbuild works out what it takes to strip a large static machine
                   [-units si|us] [-date TEXT] [-example NAME] [FILE|-]
         draw a marking at true scale, its lines to cut, or all places on a face,
         as SVG
+  filmbuild compare [-format table|json|csv] [-units si|us] [-trials N] [-seed N]
+                    [FILE|-]
+        set ways of doing a job side by side; without a file, three ways to
+        bare metal
+  filmbuild solve -find area|film [-budget AMOUNT] [-stock PRODUCT=QUANTITY ...]
+                  [-components ID,ID] [-steps ID,ID] [-money cash_needed|total]
+                  [-format table|json] [-example NAME] [FILE|-]
+        the largest area, or the thickest film plan, that a budget or a stock
+        covers
   filmbuild check FILE|-
         list every fault of a job
   filmbuild version
@@ -80,7 +92,7 @@ func run(args []string, s streams) int {
 	} else if len(args) > 0 && (args[0] == "-h" || args[0] == "-help" || args[0] == "--help") {
 		name = "help"
 	}
-	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "sheet": draw, "check": check, "version": version, "help": help}
+	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "sheet": draw, "check": check, "compare": compareWays, "solve": solve, "version": version, "help": help}
 	command, known := commands[name]
 	if !known {
 		fmt.Fprintf(s.err, "there is no command %q\n\n%s", name, usage)
@@ -206,12 +218,18 @@ func (t *trialling) add(w *estimate.Worked, format, table string, s streams) err
 	if t.single || !wanted {
 		return nil
 	}
+	return t.during(s, func(ctx context.Context, o ranges.Options) error { return ranges.Add(ctx, w, o) })
+}
+
+// during makes trials that an interrupt ends, with a line that tells how far they
+// are.
+func (t *trialling) during(s streams, do func(context.Context, ranges.Options) error) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	o := t.options()
 	progress := progressOf(s.err)
 	o.Progress = progress.report
-	err := ranges.Add(ctx, w, o)
+	err := do(ctx, o)
 	progress.end()
 	return err
 }
@@ -289,6 +307,118 @@ func draw(args []string, s streams) int {
 		return lineFault
 	}
 	if _, err := s.out.Write(picture); err != nil {
+		return broken(err, s)
+	}
+	return done
+}
+
+// compareWays prints ways of doing a job side by side.
+func compareWays(args []string, s streams) int {
+	flags := flag.NewFlagSet("compare", flag.ContinueOnError)
+	format := flags.String("format", "table", "table, json or csv")
+	system := flags.String("units", "si", "si or us, for the table")
+	trials := trialFlags(flags)
+	if code, ok := parse(flags, args, 1, s); !ok {
+		return code
+	}
+	shown, err := units.ParseSystem(*system)
+	if err == nil && !slices.Contains([]string{"table", "json", "csv"}, *format) {
+		err = fmt.Errorf("format %q is not known; give table, json or csv", *format)
+	}
+	if trials.single {
+		err = errors.Join(err, errors.New("ways are compared trial by trial: -single does not fit"))
+	}
+	data, readErr := input(flags.Arg(0), "", s)
+	if flags.Arg(0) == "" {
+		data, readErr = compare.Example()
+	}
+	if err = errors.Join(err, trials.check(*format, ""), readErr); err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	return withCatalogue(s, func(catalogue *products.Catalogue) ([]byte, error) {
+		var r *compare.Result
+		err := trials.during(s, func(ctx context.Context, o ranges.Options) error {
+			var err error
+			r, err = compare.Work(ctx, estimate.NewReader(beside(flags.Arg(0))), catalogue, data, o)
+			return err
+		})
+		switch {
+		case err != nil:
+			return nil, err
+		case *format == "json":
+			return indented(r)
+		case *format == "csv":
+			return report.ComparisonCSV(r)
+		}
+		return []byte(report.Comparison(r, shown)), nil
+	})
+}
+
+// solve prints what a budget or a stock covers.
+func solve(args []string, s streams) int {
+	flags := flag.NewFlagSet("solve", flag.ContinueOnError)
+	format := flags.String("format", "table", "table or json")
+	system := flags.String("units", "si", "si or us, for the table")
+	name := flags.String("example", example.Default, "a built-in example, where no file is given")
+	question := map[string]any{}
+	for flagName, doc := range map[string]string{"find": "area or film", "budget": "the most that may be spent", "money": "what the budget pays for: cash_needed or total"} {
+		flags.Func(flagName, doc, func(value string) error { question[flagName] = value; return nil })
+	}
+	for flagName, doc := range map[string]string{"components": "components that grow or shrink", "steps": "steps whose film changes"} {
+		flags.Func(flagName, doc, func(value string) error { question[flagName] = strings.Split(value, ","); return nil })
+	}
+	var stock []map[string]any
+	flags.Func("stock", "what there is of a product", func(value string) error {
+		product, quantity, _ := strings.Cut(value, "=")
+		number, err := strconv.ParseFloat(quantity, 64)
+		stock = append(stock, map[string]any{"product": product, "quantity": number})
+		return err
+	})
+	if code, ok := parse(flags, args, 1, s); !ok {
+		return code
+	}
+	shown, err := units.ParseSystem(*system)
+	if err == nil && *format != "table" && *format != "json" {
+		err = fmt.Errorf("format %q is not known; give table or json", *format)
+	}
+	data, readErr := input(flags.Arg(0), *name, s)
+	if err = errors.Join(err, readErr); err != nil {
+		fmt.Fprintln(s.err, err)
+		return lineFault
+	}
+	if stock != nil {
+		question["stock"] = stock
+	}
+	return withCatalogue(s, func(catalogue *products.Catalogue) ([]byte, error) {
+		a, err := target.Ask(context.Background(), estimate.NewReader(beside(flags.Arg(0))), catalogue, data, question)
+		switch {
+		case err != nil:
+			return nil, err
+		case *format == "json":
+			return indented(a)
+		}
+		return []byte(report.Solution(a, shown)), nil
+	})
+}
+
+func indented(value any) ([]byte, error) {
+	text, err := json.MarshalIndent(value, "", "  ")
+	return append(text, '\n'), err
+}
+
+// withCatalogue prints what a function makes of the catalogue; its error is the
+// job's.
+func withCatalogue(s streams, do func(*products.Catalogue) ([]byte, error)) int {
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	text, err := do(catalogue)
+	if err != nil {
+		return faulty(err, s.err)
+	}
+	if _, err := s.out.Write(text); err != nil {
 		return broken(err, s)
 	}
 	return done

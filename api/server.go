@@ -84,6 +84,7 @@ func (s *Server) Routes() []Route {
 func (s *Server) routes(r *gin.Engine) {
 	r.POST("/v1/estimates", s.estimates)
 	r.POST("/v1/sheets", s.sheets)
+	r.POST("/v1/comparisons", s.comparisons)
 	r.POST("/v1/solutions", s.solutions)
 	for _, calculator := range calculate.All() {
 		r.POST("/v1/calculations/"+calculator.Name, s.calculation(calculator))

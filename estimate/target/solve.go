@@ -2,6 +2,7 @@ package target
 
 import (
 	"context"
+	"encoding/json"
 	"fmt"
 	"slices"
 
@@ -9,6 +10,7 @@ import (
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/money"
 	"filmbuild/estimate/units"
+	"filmbuild/estimate/wire"
 	"filmbuild/products"
 )
 
@@ -73,6 +75,20 @@ func Solve(ctx context.Context, reader *estimate.Reader, catalogue *products.Cat
 		return nil, err
 	}
 	return q.answer(ctx, s)
+}
+
+// Ask is Solve for a job and a question that are not one document yet: the
+// members of the question by their wire names.
+func Ask(ctx context.Context, reader *estimate.Reader, catalogue *products.Catalogue, job []byte, question map[string]any) (*Answer, error) {
+	if _, err := wire.Parse(job, &fault.List{}); err != nil {
+		return nil, err
+	}
+	question["job"] = json.RawMessage(job)
+	document, err := json.Marshal(question)
+	if err != nil {
+		return nil, err
+	}
+	return Solve(ctx, reader, catalogue, document)
 }
 
 // search is a job whose size is being changed.

@@ -21,6 +21,7 @@ import (
 	"filmbuild/api"
 	"filmbuild/estimate"
 	"filmbuild/estimate/calculate"
+	"filmbuild/estimate/compare"
 	"filmbuild/estimate/example"
 	"filmbuild/estimate/target"
 )
@@ -96,6 +97,8 @@ func named() []struct {
 		{reflect.TypeFor[api.Health](), answered},
 		{reflect.TypeFor[api.Mesh](), answered},
 		{reflect.TypeFor[api.Readiness](), answered},
+		{reflect.TypeFor[compare.Comparison](), asked},
+		{reflect.TypeFor[compare.Result](), answered},
 		{reflect.TypeFor[target.Question](), asked},
 		{reflect.TypeFor[target.Answer](), answered},
 		{reflect.TypeFor[api.Problem](), answered},
