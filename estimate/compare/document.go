@@ -50,17 +50,19 @@ func read(reader *estimate.Reader, data []byte, faults *fault.List) (*Comparison
 	if faults.Has("") {
 		return c, nil, nil
 	}
+	switch {
+	case len(c.Variants) == 0 && !faults.HasBelow("/variants"):
+		faults.Add("/variants", "required", "variants is empty; give at least one other way")
+	case len(c.Variants) > MostVariants:
+		faults.Addf("/variants", "too_many", "there are %d variants; the most is %d", len(c.Variants), MostVariants)
+	}
 	base, found := node.Member("base")
 	if !found {
 		faults.Add("/base", "required", "base is missing; give the job that the variants differ from")
 		return c, nil, nil
 	}
 	ways := []way{wayOf(reader, BaseID, c.BaseName, base, "/base")}
-	switch {
-	case len(c.Variants) == 0 && !faults.HasBelow("/variants"):
-		faults.Add("/variants", "required", "variants is empty; give at least one other way")
-	case len(c.Variants) > MostVariants:
-		faults.Addf("/variants", "too_many", "there are %d variants; the most is %d", len(c.Variants), MostVariants)
+	if len(c.Variants) > MostVariants {
 		return c, ways, nil
 	}
 	variants, _ := node.Member("variants")

@@ -24,6 +24,9 @@ func Work(ctx context.Context, reader *estimate.Reader, catalogue *products.Cata
 	if err != nil {
 		return nil, err
 	}
+	if len(ways) == 0 {
+		return nil, faults.Err()
+	}
 	graphs, err := worked(ways, catalogue, faults)
 	if err != nil {
 		return nil, err
