@@ -99,7 +99,21 @@ func (p *Place) inLine() bool {
 	return math.Abs(area) <= 1e-3*longest*longest
 }
 
+// leftOf reports whether a point lies to the left of the way from the first point
+// to the second, as drawn through the two points farthest apart: of points in one
+// line two may be one, and tell no way.
 func (p *Place) leftOf(at planar.Point) bool {
-	a, b := p.Tapes[0], p.Tapes[1]
-	return (b.XM-a.XM)*(at.Y-a.YM)-(b.YM-a.YM)*(at.X-a.XM) >= 0
+	first, second := p.Tapes[0].point(), p.Tapes[1].point()
+	from, to, longest := first, second, p.Tapes[0].from(second)
+	for i, a := range p.Tapes {
+		for _, b := range p.Tapes[i+1:] {
+			if d := a.from(b.point()); d > longest {
+				from, to, longest = a.point(), b.point(), d
+			}
+		}
+	}
+	if (to.X-from.X)*(second.X-first.X)+(to.Y-from.Y)*(second.Y-first.Y) < 0 {
+		from, to = to, from
+	}
+	return (to.X-from.X)*(at.Y-from.Y)-(to.Y-from.Y)*(at.X-from.X) >= 0
 }

@@ -152,6 +152,40 @@ func TestWeakFixesAreSaid(t *testing.T) {
 	assert.InDelta(t, -4, located(t, mirrored).YM, 1e-9)
 }
 
+// Points in one line of which two are one, to a fraction of a nanometre: the side
+// is that of the line, whose way goes with that from the first to the second. A
+// case that a random draw found.
+func TestPointsInOneLineOfWhichTwoAreOne(t *testing.T) {
+	goal := planar.Point{X: 2.86, Y: -0.61}
+	for _, first := range []planar.Point{{X: -3.7e-10}, {}, {X: 3.7e-10}} {
+		for side, x := range map[string]float64{"right": goal.X, "left": -goal.X} {
+			p := NewPlace()
+			p.Side = side
+			for _, at := range []planar.Point{first, {}, {Y: 7.14}} {
+				known := Tape{XM: at.X, YM: at.Y}
+				known.DistanceM = known.from(planar.Point{X: x, Y: goal.Y})
+				p.Tapes = append(p.Tapes, known)
+			}
+			f := located(t, p)
+			assert.InDelta(t, x, f.XM, 1e-6, side)
+			assert.InDelta(t, goal.Y, f.YM, 1e-6, side)
+		}
+	}
+}
+
+// Three points all but in one line: tapes good to 3 mm cannot tell the sides
+// apart, so that the side that is said is taken, though the other fits better by a
+// hair.
+func TestPointsAllButInOneLine(t *testing.T) {
+	p := taped(tape(0, 0, 5), tape(3, 1e-4, 4-1e-4), tape(6, 0, 5))
+	assert.InDelta(t, 4, located(t, p).YM, 1e-3)
+	p.Side = "right"
+	f := located(t, p)
+	assert.InDelta(t, -4, f.YM, 1e-3)
+	assert.Positive(t, f.ResidualM)
+	assert.Less(t, f.ResidualM, 0.003)
+}
+
 // The other side of the other side is this side (identity); left goes to right,
 // and the butt line changes its sign alone.
 func TestOtherSide(t *testing.T) {

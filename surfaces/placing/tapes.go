@@ -96,11 +96,11 @@ func (p *Place) threeTapes(f *Fix, report reporter) {
 			best, least = at, r
 		}
 	}
-	if p.inLine() { // both sides fit alike
+	if p.inLine() { // both sides fit alike, to what the tapes are good for
+		nearest := least + max(p.TapeErrorMM/1000, 1e-9)
 		for _, at := range found {
-			onLeft := p.leftOf(at)
-			if p.residual(at) <= least+1e-9 && onLeft == (p.Side == "left") {
-				best = at
+			if r := p.residual(at); r <= nearest && p.leftOf(at) == (p.Side == "left") {
+				best, least, nearest = at, r, r
 			}
 		}
 		f.Warnings = append(f.Warnings, "the three points lie in one line, so that the tapes cannot tell its sides apart: the "+p.Side+" one was taken")
