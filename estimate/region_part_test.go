@@ -121,3 +121,12 @@ func TestTheWorkOnPartsIsBounded(t *testing.T) {
 	assert.Equal(t, "too_many", found["/regions/10"])
 	assert.Less(t, time.Since(start), time.Minute)
 }
+
+// The tip of a capped wing belongs to the bay that reaches it, once.
+func TestABayUpToACappedTip(t *testing.T) {
+	wing := doc{"kind": "wing", "section": "double_wedge", "root_thickness_ratio": 0.1, "root_chord_m": 2, "tip_chord_m": 1, "span_m": 3, "tip": "capped"}
+	whole := work(t, coatOn([]doc{{"id": "it", "shape": wing}}, nil, "it")).Steps[0].AreaM2
+	regions := []doc{{"id": "inner", "of": []string{"it"}, "to_m": 1.2}, {"id": "outer", "of": []string{"it"}, "from_m": 1.2}}
+	bays := work(t, coatOn([]doc{{"id": "it", "shape": wing}}, regions, "inner", "outer")).Steps[0].AreaM2
+	assert.InEpsilon(t, whole, bays, 1e-12)
+}

@@ -99,8 +99,8 @@ func (s *Bar) Measure() Measurement {
 	m := Measurement{Method: "perimeter of the " + form.kind + " profile times length", AccuracyPercent: accuracy(way)}
 	terms := map[string]float64{"l": s.LengthM}
 	for _, d := range s.Profile.dimensions() {
-		if d.value != nil {
-			terms[d.name] = *d.value
+		if d.value != nil || slices.Contains(form.takes, d.name) {
+			terms[strings.TrimSuffix(d.name, "_mm")] = or(d.value, 0) / 1000
 		}
 	}
 	shown := func(name string) string {
@@ -114,7 +114,7 @@ func (s *Bar) Measure() Measurement {
 			continue
 		}
 		width := f.width(s.Profile) / 1000
-		m.face(f.name, width*s.LengthM, "l·("+f.formula+")/1000", terms, form.source)
+		m.face(f.name, width*s.LengthM, "l·("+f.formula+")", terms, form.source)
 		m.edge(f.name, Open, 2*width)
 	}
 	for _, pair := range form.meet {

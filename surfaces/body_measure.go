@@ -15,23 +15,38 @@ func (s *Body) Measure() Measurement {
 	last := len(s.Stations) - 1
 	m := Measurement{Method: fmt.Sprintf("straight lines between %d sections", len(s.Stations))}
 	terms := map[string]float64{"stations": float64(len(s.Stations)), "l": s.Stations[last].XM - s.Stations[0].XM}
-	const formula = "½·Σ ∫∫ |∂r/∂θ × ∂r/∂t| dθ dt, one term per bay, and the rings of steps"
+	const formula = "by ½·Σ ∫∫ |∂r/∂θ × ∂r/∂t| dθ dt, one term per bay, and the rings of steps"
 	m.face("left", b.half, formula, terms, "identity (area of a ruled surface)")
 	m.face("right", b.half, formula, terms, "identity (area of a ruled surface)")
 	m.edge("left", "right", b.crown+b.keel)
 	m.bodyEnd("nose", s.Nose, s.Stations[0], b.noseLine)
 	m.bodyEnd("tail", s.Tail, s.Stations[last], b.tailLine)
 	for i, ring := range b.steps {
-		m.note(fmt.Sprintf("step_%d_area_m2", i+1), 2*ring, "m²", "|A1−A0|, counted in left and right", nil, "identity")
+		m.note(fmt.Sprintf("step_%d_area_m2", i+1), 2*ring, "m²", "abs(A1−A0)", map[string]float64{"A0": s.stepAt(i, 0), "A1": s.stepAt(i, 1)}, "identity; counted half in left, half in right")
 	}
 	m.noteMissed(missedPercent(s.Stations, b))
 	return m
 }
 
+// stepAt is the area enclosed by one of the two sections of a step, which are
+// numbered from the nose.
+func (s *Body) stepAt(number, which int) float64 {
+	for i := 1; i < len(s.Stations); i++ {
+		if s.Stations[i].XM > s.Stations[i-1].XM {
+			continue
+		}
+		if number == 0 {
+			return s.Stations[i-1+which].area()
+		}
+		number--
+	}
+	return 0
+}
+
 // noteMissed adds what straight lines between sections leave out to the
 // accuracy, rounded up to 0.1 %.
 func (m *Measurement) noteMissed(missed float64) {
-	m.note("missed_by_stations_percent", missed, "%", "100·4/3·|S'−S|/S, S' with a smooth section between each two",
+	m.note("missed_by_stations_percent", missed, "%", "by 100·4/3·|S′−S|/S, S′ with a smooth section between each two",
 		map[string]float64{"S": m.AreaM2()}, "identity (Richardson: the error of straight lines falls with the square of the spacing)")
 	m.AccuracyPercent = math.Ceil(10*(accuracy(wayStations)+missed)) / 10
 }
@@ -43,7 +58,11 @@ func (m *Measurement) bodyEnd(name, form string, s Station, line float64) {
 	case area == 0:
 		m.edge("left", "right", line)
 	case form == "flat":
-		m.face(name, area, "w·h·Γ(1+1/n)²/Γ(1+2/n)", map[string]float64{"w": s.WidthM, "h": s.HeightM, "n": or(s.Exponent, 2)}, "identity (area of a superellipse)")
+		formula := "by w·h·Γ(1+1/n)²/Γ(1+2/n)"
+		if s.power() == 1 {
+			formula = "π·w·h/4"
+		}
+		m.face(name, area, formula, map[string]float64{"w": s.WidthM, "h": s.HeightM, "n": or(s.Exponent, 2)}, "identity (area of a superellipse)")
 		m.edge("left", name, line)
 		m.edge("right", name, line)
 	default:

@@ -52,7 +52,7 @@ func (s *Body) Between(w Window) Measurement {
 	if w.To >= s.Stations[last].XM {
 		m.bodyEndPart("tail", s.Tail, s.Stations[last], w)
 	}
-	m.noteParts("Σ ∫∫ |∂r/∂θ × ∂r/∂t| dθ dt within the bounds, and the rings of steps", w.terms(), bound)
+	m.noteParts("by Σ ∫∫ |∂r/∂θ × ∂r/∂t| dθ dt within the bounds, and the rings of steps", w.terms(), bound)
 	return m
 }
 

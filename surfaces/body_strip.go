@@ -21,7 +21,7 @@ func (s *Body) Strip(along string, width float64, w Window) (Measurement, error)
 	} else {
 		bound, err = s.ridgeStrip(&m, along, width, w)
 	}
-	m.noteParts("∫∫ |∂r/∂θ × ∂r/∂t| dθ dt within the width", map[string]float64{"width": width}, bound)
+	m.noteParts("by ∫∫ |∂r/∂θ × ∂r/∂t| dθ dt within the width", map[string]float64{"width": width}, bound)
 	return m, err
 }
 

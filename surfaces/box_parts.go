@@ -38,7 +38,7 @@ func (s *Box) Between(w Window) Measurement {
 			m.edge(e.b, Cut, e.length)
 		}
 	}
-	m.noteParts("length · height of the part of the face", w.terms(), 0)
+	m.noteParts("by length times height of the part of each face", w.terms(), 0)
 	return m
 }
 
@@ -88,6 +88,6 @@ func (s *Box) Strip(along string, width float64, _ Window) (Measurement, error) 
 			}
 		}
 	}
-	m.noteParts("a·b − (a−2·width)·(b−2·width) on the face, length·width beside it", map[string]float64{"a": a, "b": b, "width": width}, 0)
+	m.noteParts("by a·b − (a−2·width)·(b−2·width) on the face itself, length times width on those beside it", map[string]float64{"a": a, "b": b, "width": width}, 0)
 	return m, nil
 }

@@ -52,11 +52,11 @@ func (s *Corrugated) Measure() Measurement {
 	m := Measurement{Method: "sheet times the length along its " + s.Form + " profile", AccuracyPercent: accuracy(wayPressed)}
 	terms := map[string]float64{"w": s.WidthM, "l": s.LengthM, "f": factor, "p": s.PitchMM / 1000, "d": s.DepthMM / 1000}
 	area := s.WidthM * s.LengthM * factor
-	m.face("front", area, "w·l·f, "+formula, terms, source)
+	m.face("front", area, "w·l·f", terms, source+"; "+formula)
 	behind := Open
 	if s.Sides == 2 {
 		behind = "back"
-		m.face("back", area, "w·l·f, "+formula, terms, source)
+		m.face("back", area, "w·l·f", terms, source+"; "+formula)
 	}
 	m.edge("front", behind, 2*s.LengthM+2*s.WidthM*factor)
 	return m

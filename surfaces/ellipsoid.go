@@ -29,9 +29,9 @@ func (s *Ellipsoid) Check(report func(pointer, code, detail string)) {
 func (s *Ellipsoid) Measure() Measurement {
 	const source = "DLMF 19.33.1 (section number from memory; identity verified numerically)"
 	m := Measurement{Method: "ellipsoid from its semi-axes", AccuracyPercent: accuracy(wayTaped)}
-	area, formula := ellipsoidArea(s.AM, s.BM, s.CM), "4π·R_G(a²b², a²c², b²c²)"
+	area, formula := ellipsoidArea(s.AM, s.BM, s.CM), "by 4π·R_G(a²b², a²c², b²c²)"
 	if s.Part == "half" {
-		area, formula = area/2, "2π·R_G(a²b², a²c², b²c²)"
+		area, formula = area/2, "by 2π·R_G(a²b², a²c², b²c²)"
 		m.edge("outside", Open, ellipsePerimeter(s.BM, s.CM))
 	}
 	m.face("outside", area, formula, map[string]float64{"a": s.AM, "b": s.BM, "c": s.CM}, source)

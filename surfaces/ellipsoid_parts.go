@@ -53,7 +53,7 @@ func (s *Ellipsoid) Between(w Window) Measurement {
 	case low > -1:
 		m.edge("outside", Cut, s.ring(low, w))
 	}
-	m.noteParts("∫∫ √(P+Q·sin²φ) dφ du, P = b²c²u²+a²c²(1−u²), Q = a²(b²−c²)(1−u²), u = 1−x/a", w.terms(), bound)
+	m.noteParts("by ∫∫ √(P+Q·sin²φ) dφ du, P = b²c²u²+a²c²(1−u²), Q = a²(b²−c²)(1−u²), u = 1−x/a", w.terms(), bound)
 	return m
 }
 

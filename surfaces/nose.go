@@ -71,20 +71,20 @@ func (s *Nose) Measure() Measurement {
 	switch s.Profile {
 	case "tangent_ogive":
 		terms["ρ"] = (r*r + l*l) / (2 * r)
-		add(ogiveArea(r, l, terms["ρ"]), "2π·∫ y ds along the arc of radius ρ = (R²+L²)/2R", "profile: Crowell 1996; area: identity")
+		add(ogiveArea(r, l, terms["ρ"]), "by 2π·∫ y ds along the arc of radius ρ = (R²+L²)/2R", "profile: Crowell 1996; area: identity")
 	case "secant_ogive":
 		terms["ρ"] = or(s.ArcRadiusM, l)
-		add(ogiveArea(r, l, terms["ρ"]), "2π·∫ y ds along the arc of radius ρ", "profile: Crowell 1996; area: identity")
+		add(ogiveArea(r, l, terms["ρ"]), "by 2π·∫ y ds along the arc of radius ρ", "profile: Crowell 1996; area: identity")
 	case "haack":
 		terms["C"] = or(s.HaackC, 0)
-		add(haackArea(r, l, terms["C"]), "2π·∫ y ds, y = R·√((θ − ½·sin 2θ + C·sin³θ)/π), x = L·(1−cos θ)/2", "profile: Crowell 1996; area: identity")
+		add(haackArea(r, l, terms["C"]), "by 2π·∫ y ds, y = R·√((θ − ½·sin 2θ + C·sin³θ)/π), x = L·(1−cos θ)/2", "profile: Crowell 1996; area: identity")
 	case "paraboloid":
 		add(paraboloidArea(r, l), "π·R/(6L²)·((R²+4L²)^1.5 − R³)", "identity")
 	case "power":
 		terms["n"] = or(s.Exponent, 1)
-		add(powerArea(r, l, terms["n"]), "2π·∫ y ds, y = R·(x/L)ⁿ", "profile: Crowell 1996; area: identity")
+		add(powerArea(r, l, terms["n"]), "by 2π·∫ y ds, y = R·(x/L)ⁿ", "profile: Crowell 1996; area: identity")
 	default:
-		add(ellipsoidArea(r, r, l)/2, "2π·R_G(R⁴, R²L², R²L²)", "DLMF 19.33.1 (section number from memory)")
+		add(ellipsoidArea(r, r, l)/2, "by 2π·R_G(R⁴, R²L², R²L²)", "DLMF 19.33.1 (section number from memory)")
 	}
 	m.edge("outside", Open, 2*math.Pi*r)
 	return m

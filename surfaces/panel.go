@@ -179,8 +179,8 @@ func (m *Measurement) noteUnited(holes []planar.Outline, cut float64) {
 		area, _ := extent(planar.Region{h})
 		apart += area
 	}
-	m.note("holes_united_m2", cut, "m²", "A−O, O = area that holes share, counted once",
-		map[string]float64{"A": apart, "O": apart - cut}, "identity (union of the holes)")
+	m.note("holes_united_m2", cut, "m²", "A−O",
+		map[string]float64{"A": apart, "O": apart - cut}, "identity (union of the holes; O is what they share, counted once)")
 	for _, g := range groups {
 		if len(g) > 1 {
 			m.Warnings = append(m.Warnings, holeNames(g)+" overlap or touch: they are cut out as one, and its rim is the only edge there")

@@ -86,7 +86,7 @@ func (s *Panel) inside(part planar.Region, what string, terms map[string]float64
 		m.edge("edges", behind, border)
 		m.edge("edges", Cut, t*float64(ends(seen)))
 	}
-	m.noteParts("area of the part of the sheet, holes cut out", terms, 0)
+	m.noteParts("by the part of the sheet within the bounds, holes cut out", terms, 0)
 	return m
 }
 

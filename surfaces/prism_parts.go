@@ -28,7 +28,9 @@ func lengthwise(s, part Shape, w Window, length float64) Measurement {
 			m.edge(b, Cut, inner*end)
 		}
 	}
-	m.noteParts("girth · (x2−x1)", w.terms(), 0)
+	for _, f := range m.Faces {
+		m.note(f.Name+"_area_m2", f.AreaM2, "m²", "girth·(x2−x1)", map[string]float64{"girth": f.AreaM2 / (w.To - w.From), "x1": w.From, "x2": w.To}, "identity")
+	}
 	return m
 }
 

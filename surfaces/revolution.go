@@ -38,7 +38,7 @@ func (v revolution) between(s Shape, w Window) Measurement {
 		taken[i] = p.within(w, last)
 	}
 	bound := v.measure(&m, taken, w)
-	m.noteParts("∫ r·φ ds, φ = angle of the circle between the heights", w.terms(), bound)
+	m.noteParts("by ∫ r·φ ds, φ = angle of the circle between the heights", w.terms(), bound)
 	return m
 }
 
@@ -221,7 +221,7 @@ func (v revolution) strip(s Shape, along string, junction int, width float64) Me
 	}
 	all := Window{math.Inf(-1), math.Inf(1), math.Inf(-1), math.Inf(1)}
 	bound := v.measure(&m, taken, all)
-	m.noteParts("2π·∫ r ds over the width", map[string]float64{"width": width}, bound)
+	m.noteParts("by 2π·∫ r ds over the width", map[string]float64{"width": width}, bound)
 	return m
 }
 

@@ -57,7 +57,7 @@ func (s *Revolved) area() float64 {
 func (s *Revolved) Measure() Measurement {
 	points, last := float64(len(s.Profile)), len(s.Profile)-1
 	m := Measurement{Method: fmt.Sprintf("cone frustums between %d points of the profile", len(s.Profile))}
-	m.face("outside", s.area(), "Σ π·(r1+r2)·√(Δx²+Δr²)", map[string]float64{"points": points}, "identity")
+	m.face("outside", s.area(), "by Σ π·(r1+r2)·√(Δx²+Δr²), one term per side of the profile", map[string]float64{"points": points}, "identity")
 	m.edge("outside", Open, 2*math.Pi*(s.Profile[0][1]+s.Profile[last][1]))
 	missed := 0.0
 	if stations, ok := s.stations(); ok {

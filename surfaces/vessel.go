@@ -75,11 +75,11 @@ func (s *Vessel) head() (area float64, formula string, terms map[string]float64,
 		return 2 * math.Pi * r * r, "2π·r²", terms, "identity"
 	case "ellipsoidal":
 		terms["h"] = or(s.HeadDepthM, r)
-		return ellipsoidArea(r, r, terms["h"]) / 2, "2π·R_G(r⁴, r²h², r²h²)", terms, "DLMF 19.33.1 (section number from memory)"
+		return ellipsoidArea(r, r, terms["h"]) / 2, "by 2π·R_G(r⁴, r²h², r²h²)", terms, "DLMF 19.33.1 (section number from memory)"
 	case "torispherical":
 		terms["R"], terms["k"] = or(s.CrownRadiusM, r), or(s.KnuckleRadiusM, 0)
 		return torispherical(r, terms["R"], terms["k"]),
-			"2π·R²·(1−cos φ) + 2π·k·((r−k)·(π/2−φ) + k·cos φ), sin φ = (r−k)/(R−k)", terms, "identity (sphere cap and torus, tangent)"
+			"by 2π·R²·(1−cos φ) + 2π·k·((r−k)·(π/2−φ) + k·cos φ), sin φ = (r−k)/(R−k)", terms, "identity (sphere cap and torus, tangent)"
 	}
 	return math.Pi * r * r, "π·r²", terms, "identity"
 }

@@ -87,11 +87,11 @@ func (s *Wing) Measure() Measurement {
 	w := loftWing(s, 0, 1)
 	m := Measurement{Method: "straight lines between root and tip sections; " + s.Tip + " tip", AccuracyPercent: accuracy(waySection)}
 	planform := (w.rootChord + w.tipChord) / 2 * s.SpanM
-	const formula, source = "S·k, k = area of the ruled surface per planform area", "NASA TM-4741 (naca sections); identity (ruled surface)"
+	const formula, source = "S·k", "NASA TM-4741 (naca sections); identity (k is the area of the ruled surface per planform area S)"
 	m.face("upper", w.upper.area, formula, map[string]float64{"S": planform, "k": w.upper.area / planform}, source)
 	m.face("lower", w.lower.area, formula, map[string]float64{"S": planform, "k": w.lower.area / planform}, source)
-	m.face("trailing_edge", w.base.area, "h·l, h = mean thickness, l = length of the trailing edge",
-		map[string]float64{"h": w.base.area / w.trailing, "l": w.trailing}, source)
+	m.face("trailing_edge", w.base.area, "h·l",
+		map[string]float64{"h": w.base.area / w.trailing, "l": w.trailing}, source+"; h is the mean thickness, l the length of the trailing edge")
 
 	s.lines(&m, w)
 	return m
@@ -132,8 +132,8 @@ func (s *Wing) closeTip(m *Measurement, w wingLoft) {
 	beyond := Open
 	if s.Tip == "capped" && w.tipArea > 0 {
 		beyond = "tip"
-		m.face("tip", w.tipArea, "a·c², a = area of the section of unit chord",
-			map[string]float64{"a": w.tipArea / (w.tipChord * w.tipChord), "c": w.tipChord}, "identity")
+		m.face("tip", w.tipArea, "a·c²",
+			map[string]float64{"a": w.tipArea / (w.tipChord * w.tipChord), "c": w.tipChord}, "identity; a is the area of the section of unit chord")
 	}
 	for _, f := range w.faces() {
 		m.edge(f.name, beyond, f.tipLine)

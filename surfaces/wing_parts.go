@@ -14,11 +14,8 @@ func (s *Wing) Between(w Window) Measurement {
 	for _, f := range loft.faces() {
 		m.add(f.name, f.area)
 	}
-	if loft.to == 1 && s.Tip == "capped" && s.Section != "flat" {
-		m.add("tip", loft.tipArea)
-	}
-	s.lines(&m, loft)
-	m.noteParts("area of the ruled surface between the sections at x1 and x2", w.terms(), 0)
+	m.noteParts("by the area of the ruled surface between the sections at x1 and x2", w.terms(), 0)
+	s.lines(&m, loft) // and the tip, where it is a face
 	return m
 }
 
@@ -53,7 +50,7 @@ func (s *Wing) Strip(along string, width float64, w Window) (Measurement, error)
 	m.add("upper", upper.area)
 	m.add("lower", lower.area)
 	s.stripLines(&m, along, upper, lower, from, to)
-	m.noteParts("∫∫ |∂r/∂u × ∂r/∂η| du dη, as far as the skin in planes square to the edge is within the width",
+	m.noteParts("by ∫∫ |∂r/∂u × ∂r/∂η| du dη, as far as the skin in planes square to the edge is within the width",
 		map[string]float64{"width": width, "x1": w.From, "x2": w.To}, upper.bound+lower.bound)
 	return m, nil
 }
