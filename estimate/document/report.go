@@ -269,4 +269,7 @@ func (p *paper) sureness(g *estimate.Graph) {
 		}
 	}
 	p.small(c.Source)
+	if g.Estimate.Range != nil {
+		p.span(g.Estimate)
+	}
 }

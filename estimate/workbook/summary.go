@@ -63,7 +63,12 @@ func (b *book) writeSummary() {
 func (b *book) writeRanges() {
 	s := &b.ranges
 	s.add(cell{value: "Ranges", style: title})
-	s.add(cell{value: "How far each input may be off. The percentiles come from the engine and do not follow changes on the sheet Inputs.", style: note})
+	s.add(cell{value: "What the engine drew; these numbers do not follow changes on the sheet Inputs.", style: note})
+	if b.graph.Estimate.Range != nil {
+		b.percentiles(b.graph.Estimate.Range)
+	}
+	s.add(empty())
+	s.add(cell{value: "How far each input may be off", style: section})
 	s.add(headings("Input", "Low", "Likely", "High", "Distribution", "Source")...)
 	s.widths[5] = 60
 	for _, u := range b.graph.Uncertain {
