@@ -48,7 +48,8 @@ func written(t *testing.T, w *estimate.Worked, f forms.Wanted) []byte {
 
 // said is what the JSON says.
 type said struct {
-	Steps []struct {
+	Currency string `json:"currency"`
+	Steps    []struct {
 		ID      string  `json:"id"`
 		Name    string  `json:"name"`
 		Litres  float64 `json:"litres"`
@@ -128,7 +129,7 @@ func TestCSVSaysWhatTheJSONSays(t *testing.T) {
 			near(t, step.Litres, row[head["litres"]], "litres")
 			near(t, step.Hours, row[head["hours"]], "hours")
 			near(t, step.WasteKg, row[head["waste_kg"]], "waste")
-			assert.Equal(t, step.Cost, row[head["cost_USD"]])
+			assert.Equal(t, step.Cost, row[head["cost_"+s.Currency]])
 		}
 		head, found = rows(t, written(t, w, forms.Wanted{Format: "csv", Table: "order"}))
 		for _, line := range s.Order {
@@ -139,7 +140,7 @@ func TestCSVSaysWhatTheJSONSays(t *testing.T) {
 		}
 		head, found = rows(t, written(t, w, forms.Wanted{Format: "csv", Table: "budget"}))
 		for _, c := range s.Budget.Categories {
-			assert.Equal(t, c.Total, found[c.Category][head["total_USD"]], c.Category)
+			assert.Equal(t, c.Total, found[c.Category][head["total_"+s.Currency]], c.Category)
 		}
 	}
 }
