@@ -41,19 +41,24 @@ func (r *run) edgesOf(sel selection) []edge {
 	for i, p := range sel.parcels {
 		all[i] = r.lines(p)
 	}
-	at := map[int][]int{} // surface -> parcels on it
+	held := map[[2]int]int{} // surface and region -> index of the parcel
 	for i, p := range sel.parcels {
-		for _, k := range at[p.surface] {
-			for _, b := range r.shared(p, sel.parcels[k]) {
-				take(all[i], b.mine, beyondOf(b.other, b.mine), b.lengthM)
-				take(all[k], b.other, beyondOf(b.mine, b.other), b.lengthM)
-			}
-		}
-		at[p.surface] = append(at[p.surface], i)
+		held[[2]int{p.surface, p.region}] = i
 	}
 	var list []edge
 	for i, p := range sel.parcels {
-		list = append(list, r.edgesOfParcel(&sel, p, all[i])...)
+		var others []parcel
+		for _, q := range r.besides(p) {
+			if k, here := held[[2]int{q.surface, q.region}]; !here {
+				others = append(others, q)
+			} else {
+				r.takeShared(all[i], p, sel.parcels[k])
+			}
+		}
+		if k, here := held[[2]int{p.surface, whole}]; here && p.region != whole {
+			r.takeShared(all[i], p, sel.parcels[k])
+		}
+		list = append(list, r.edgesOfParcel(&sel, p, all[i], others)...)
 	}
 	list = append(list, r.openings(&sel)...)
 	list = append(list, r.seamsInParts(&sel)...)
@@ -61,6 +66,14 @@ func (r *run) edgesOf(sel selection) []edge {
 		list = append(list, r.looseEdge(l))
 	}
 	return slices.DeleteFunc(list, func(e edge) bool { return e.LengthM == 0 && !e.covered })
+}
+
+// takeShared takes off the boundary of a parcel what it shares with another that
+// is treated too.
+func (r *run) takeShared(lines []line, p, q parcel) {
+	for _, b := range r.shared(p, q) {
+		take(lines, b.mine, beyondOf(b.other, b.mine), b.lengthM)
+	}
 }
 
 // beyondOf is what a line is called that a parcel shares with a face of another:
@@ -74,13 +87,10 @@ func beyondOf(other, mine string) string {
 
 // edgesOfParcel turns what is left of a parcel's boundary into edges: towards the
 // regions that other steps treat, towards faces, and open.
-func (r *run) edgesOfParcel(sel *selection, p parcel, lines []line) []edge {
+func (r *run) edgesOfParcel(sel *selection, p parcel, lines []line, others []parcel) []edge {
 	s := &r.surfaces[p.surface]
 	var list []edge
-	for _, q := range r.besides(p) {
-		if sel.holds(q) {
-			continue
-		}
+	for _, q := range others {
 		for _, b := range r.shared(p, q) {
 			take(lines, b.mine, beyondOf(b.other, b.mine), b.lengthM)
 			list = append(list, r.regionEdge(p, b.mine, r.job.Regions[q.region].ID, side{p.surface, s.faceIndex(b.other), q.region}, b.lengthM, r.partM2(q)))
@@ -142,11 +152,6 @@ func (r *run) besides(p parcel) []parcel {
 // comparisonsInMs is how many regions are compared in a millisecond, so that
 // the work on borders counts towards the most there may be.
 const comparisonsInMs = 5000
-
-// holds says whether a selection takes a region's part in.
-func (s *selection) holds(q parcel) bool {
-	return slices.ContainsFunc(s.parcels, func(p parcel) bool { return p.surface == q.surface && p.region == q.region })
-}
 
 // partM2 is the area of the faces of a parcel, of all parts together.
 func (r *run) partM2(p parcel) float64 {

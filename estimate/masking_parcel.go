@@ -18,6 +18,9 @@ type parcel struct {
 // whole stands for the region of faces that are taken whole.
 const whole = -1
 
+// anyFace stands for some face of a surface.
+const anyFace = -1
+
 // looseRegion is a region whose edge was given: where it lies on its faces is
 // not known.
 type looseRegion struct {
@@ -42,8 +45,15 @@ type heldSeam struct {
 // wholeParcels gathers the faces that are chosen whole, one parcel for each
 // component, in the order of the components so that sums are the same each time.
 func (ch *chooser) wholeParcels() {
+	ch.sel.whole = make(map[[2]int]bool, len(ch.sel.patches))
+	for _, p := range ch.sel.patches {
+		if p.share == 1 {
+			ch.sel.whole[[2]int{p.surface, p.face}] = true
+		}
+	}
 	for k := range ch.c.surfaces {
 		if faces := ch.whole[k]; len(faces) > 0 {
+			ch.sel.whole[[2]int{k, anyFace}] = true
 			ch.sel.parcels = append(ch.sel.parcels, parcel{surface: k, region: whole, faces: faces})
 		}
 	}

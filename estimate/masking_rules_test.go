@@ -1,10 +1,12 @@
 package estimate_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -239,4 +241,25 @@ func TestMaskingOfTheWholeJob(t *testing.T) {
 	job["masking"] = nil
 	job["steps"] = []doc{coatSteps(doc{"edge_rule": "thrice", "fine_tape": "garnet"}, [2]string{"a", white})[0]}
 	assert.Equal(t, map[string]string{"/steps/0/edge_rule": "unknown_kind", "/steps/0/fine_tape": "not_applicable"}, faultsOf(t, job))
+}
+
+// Many bays in many steps are no more work than their number (a job must not hold
+// the engine up): neighbours are found once.
+func TestManyBaysAreQuick(t *testing.T) {
+	const bays = 1000
+	var regions []doc
+	var ids []string
+	for i := range bays {
+		id := fmt.Sprint("r", i)
+		ids = append(ids, id)
+		regions = append(regions, doc{"id": id, "of": []string{"tube"}, "from_m": 10 * float64(i) / bays, "to_m": 10 * float64(i+1) / bays})
+	}
+	var steps []doc
+	for i := range 20 {
+		steps = append(steps, doc{"id": fmt.Sprint("s", i), "operation": "coat", "on": ids, "product": white, "method": "brush"})
+	}
+	start := time.Now()
+	e := work(t, doc{"components": []doc{{"id": "tube", "shape": doc{"kind": "cylinder", "radius_m": 0.5, "length_m": 10}}}, "regions": regions, "steps": steps})
+	assert.Less(t, time.Since(start), 20*time.Second)
+	assert.InEpsilon(t, 2*math.Pi, edgeM(e.Steps[0]), 1e-9, "the two ends of the tube; no border within")
 }

@@ -1,10 +1,6 @@
 package estimate
 
-import (
-	"slices"
-
-	"filmbuild/surfaces"
-)
+import "filmbuild/surfaces"
 
 // openEnds is a line where the skin stops. As far as another component is set on
 // there, that is a seam: none where both are treated, and one towards the other
@@ -72,11 +68,7 @@ func (s *selection) seamIn(on rim, part int, portion float64) float64 {
 }
 
 // takes says whether a selection treats the whole of a face.
-func (s *selection) takes(at side) bool {
-	return slices.ContainsFunc(s.patches, func(p patch) bool {
-		return p.surface == at.surface && p.face == at.face && p.share == 1
-	})
-}
+func (s *selection) takes(at side) bool { return s.whole[[2]int{at.surface, at.face}] }
 
 // seamsOf are the lines along which other components are set on the faces of a
 // parcel, where those are not treated too.
@@ -101,7 +93,7 @@ func (r *run) seamsInParts(sel *selection) []edge {
 }
 
 func (r *run) seamEdge(sel *selection, p parcel, face string, line seam) []edge {
-	if slices.ContainsFunc(sel.parcels, func(q parcel) bool { return q.surface == line.part && q.region == whole }) {
+	if sel.whole[[2]int{line.part, anyFace}] {
 		return nil
 	}
 	part := &r.surfaces[line.part]

@@ -13,6 +13,7 @@ type selection struct {
 	patches  []patch
 	areaM2   float64
 	parcels  []parcel           // whose edges follow from their shape
+	whole    map[[2]int]bool    // surface and face of the faces that are whole; face −1 for any
 	loose    []looseRegion      // whose edge was given
 	openings []heldOpening      // that lie in bays, bands and strips
 	seams    []heldSeam         // of joints that lie in them
