@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"bytes"
 	"encoding/json"
 	"os"
 	"path/filepath"
@@ -13,6 +14,7 @@ import (
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"github.com/xuri/excelize/v2"
 
 	"filmbuild/estimate/example"
 )
@@ -37,14 +39,39 @@ func TestManagerPastesAJobAndSavesTheTables(t *testing.T) {
 	assert.Equal(t, "skin plates", ask[string](p, `document.querySelector('[data-card="/components/0"] .title').textContent`), "the form shows the pasted job")
 
 	folder := p.downloads()
-	p.do(chromedp.Click(`[data-save="estimate"]`))
+	p.do(chromedp.Click("#tables > summary"), chromedp.Click(`[data-save="estimate"]`))
 	assert.JSONEq(t, string(p.post(gate.Job, "", "application/json")), string(saved(t, folder, ".estimate.json")))
 	p.do(chromedp.Click(`[data-save="job"]`))
 	assert.JSONEq(t, string(gate.Job), string(saved(t, folder, ".job.json")))
-	for _, table := range []string{"steps", "order", "areas", "budget"} {
+	for _, table := range []string{"steps", "order", "areas", "budget", "buyers", "range"} {
 		p.do(chromedp.Click(`[data-save="` + table + `"]`))
 		assert.Equal(t, string(p.post(gate.Job, "?table="+table, "text/csv")), string(saved(t, folder, "."+table+".csv")), table)
 	}
+}
+
+// What is carried to the meeting is what the API gives, dated by the clock of
+// the browser.
+func TestManagerTakesTheWorkbookAndTheSheetsOfMarkings(t *testing.T) {
+	p := open(t)
+	p.do(chromedp.Click(`[data-example="jet-trainer"]`))
+	p.settled()
+	folder := p.downloads()
+	p.do(chromedp.Click(`[data-save="workbook"]`))
+	book, err := excelize.OpenReader(bytes.NewReader(saved(t, folder, ".xlsx")))
+	require.NoError(t, err)
+	assert.Contains(t, book.GetSheetList(), "Inputs")
+	day := ask[string](p, `new Intl.DateTimeFormat("sv").format(new Date())`)
+	for _, pages := range []string{"report", "job-sheets"} {
+		p.do(chromedp.Click(`[data-save="` + pages + `"]`))
+		file := saved(t, folder, "."+pages+".pdf")
+		assert.Equal(t, p.post(p.job(), "?units=si&paper=a4&pages="+pages+"&date="+day, "application/pdf"), file, "%s of %d bytes", pages, len(file))
+	}
+	p.do(chromedp.Click("#tables > summary"))
+	marking := ask[string](p, `document.querySelector("[data-sheet]").dataset.sheet`)
+	p.do(chromedp.Click("[data-sheet]"))
+	drawing := string(saved(t, folder, "."+marking+".svg"))
+	assert.Contains(t, drawing, "<svg")
+	assert.Contains(t, drawing, day, "the date of the browser stands on the sheet")
 }
 
 // A job file is opened; a changed job is not replaced without asking.

@@ -49,9 +49,19 @@ export async function estimate(text, signal) {
   return (await post("/v1/estimates", text, "application/json", signal)).text();
 }
 
-/** table works a job out and answers one table as CSV. */
-export async function table(text, name) {
-  return (await post("/v1/estimates?table=" + name, text, "text/csv")).text();
+/** form works a job out and answers it in another form, as a file. */
+export async function form(text, query, accept, signal) {
+  return (await post("/v1/estimates" + query, text, accept, signal)).blob();
+}
+
+/** ranged works a job out with the range of its totals. */
+export async function ranged(text, trials, signal) {
+  return (await post("/v1/estimates?trials=" + trials, text, "application/json", signal)).json();
+}
+
+/** sheet draws a marking of a job at true scale. */
+export async function sheet(text, query) {
+  return (await post("/v1/sheets" + query, text, "image/svg+xml")).blob();
 }
 
 /** drawing draws a shape, true to scale. */

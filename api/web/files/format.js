@@ -29,8 +29,9 @@ export function money(amount) {
   return grouped(String(amount));
 }
 
-function grouped(text) {
-  const [whole, fraction] = text.split(".");
+/** grouped sets the thousands of a decimal text apart. */
+export function grouped(text) {
+  const [whole, fraction] = String(text).split(".");
   const spaced = whole.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
   return fraction === undefined ? spaced : `${spaced}.${fraction}`;
 }

@@ -9,6 +9,7 @@ import { mountForm } from "./form.js";
 import { glance } from "./headline.js";
 import { PresentFaces } from "./present-faces.js";
 import { mountPrint } from "./printing.js";
+import { mountRange } from "./range-panel.js";
 import { mountRaw } from "./raw.js";
 import { mountResults } from "./results.js";
 import { mountSketches } from "./sketch.js";
@@ -57,9 +58,10 @@ async function assemble(known, offered) {
   const form = mountForm($("form"), job, known, units, faces);
   mountSketches($("form"), job, units);
   const raw = mountRaw($("job-text"), $("job-text-details"), job);
-  const show = mountResults($("headline"), $("results-body"), $("voice"));
+  const show = mountResults({ block: $("headline"), first: $("results-first"), main: $("results-body"), rest: $("results-rest"), voice: $("voice") });
   const showFaults = mountFaults($("form"), $("faults"), (pointer) => form.focusOn(pointer) || raw.open());
-  mountDownloads($("downloads"), job, () => estimator.latest, report);
+  mountDownloads($("downloads"), { job, units, latest: () => estimator.latest, report });
+  mountRange($("range"), estimator, report);
   mountPrint($("results"), $("print"));
   mountUndo($("replaced"), job, () => $("form-head").focus());
   mountStart({ list: $("examples"), file: $("open-file"), paste: $("paste") }, offered.examples, job, {
@@ -81,7 +83,7 @@ function started() {
 function follow(show, showFaults) {
   const results = $("results");
   const clear = () => {
-    for (const id of ["headline", "results-body", "job-name", "glance", "voice"]) $(id).replaceChildren();
+    for (const id of ["headline", "results-first", "results-body", "results-rest", "job-name", "glance", "voice"]) $(id).replaceChildren();
   };
   const draw = () => {
     if (!estimator.latest) return clear();

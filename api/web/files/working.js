@@ -5,7 +5,7 @@ import { sentence } from "./words.js";
 import { suffixOf } from "./units.js";
 
 /** working shows a list of findings behind a line that opens. */
-export function working(findings, system, title = "How was this found?") {
+export function working(findings, system, title = "Show working") {
   if (findings.length === 0) return null;
   return h("details", { class: "working" }, h("summary", {}, title), h("dl", {}, findings.map((found) => finding(found, system))),
     h("p", { class: "hint" }, "Within formulas all values are SI."));
