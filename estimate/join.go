@@ -68,14 +68,14 @@ func (c *checker) join(i int, j *Join, at string) {
 	name := part.component.ID + " on " + body.component.ID
 	body.change(change{name: "joint_m2", of: name, areaM2: -f.BodyM2 * n, accuracy: f.AccuracyPercent, faces: on, at: at,
 		formula: f.Formula, terms: f.Terms, times: n, source: f.Source})
-	body.note("joint_edge_m", name, f.EdgeM*n, "m", "length of the line along which they meet, times n", map[string]float64{"n": n}, f.Source)
+	body.note("joint_edge_m", name, f.EdgeM*n, "m", "e·n", map[string]float64{"e": f.EdgeM, "n": n}, f.Source+"; e is the length of the line along which they meet")
 	rim := f.OwnEdgeM * n
 	if own >= 0 {
 		rim = 0
 		part.change(change{name: "joint_m2", of: name, areaM2: -f.OwnM2 * n, accuracy: f.AccuracyPercent, faces: []int{own}, at: at,
 			formula: "by the joint's footprint on " + part.faces[own].name, terms: f.Terms, times: n, source: f.Source})
 	} else {
-		part.note("joint_m2", name, 0, "m²", "nothing comes off here: the part has no closing face at the joint", nil, "identity")
+		part.note("joint_m2", name, 0, "m²", "by nothing that comes off: the part has no closing face at the joint", map[string]float64{}, "identity")
 	}
 	for _, k := range on {
 		share := body.share(k, on)

@@ -44,7 +44,7 @@ func (j Joint) tube() Footprint {
 	}
 	return Footprint{
 		BodyM2: 2 * R * r * r / sin * area, OwnM2: math.Pi * r * r, EdgeM: line, OwnEdgeM: 2 * math.Pi * r, AccuracyPercent: accuracy(wayTaped),
-		Formula: "2R·r²/sin β·∫ cos²α/√(R²−s²) dα, s = e+r·sin α", Source: "identity (two round tubes)",
+		Formula: "by 2R·r²/sin β·∫ cos²α/√(R²−s²) dα, s = e+r·sin α", Source: "identity (two round tubes)",
 		Terms: map[string]float64{"r": r, "R": R, "e": e, "β": beta * 180 / math.Pi},
 	}
 }

@@ -17,13 +17,13 @@ func (j Joint) wingRoot(part Shape) Footprint {
 	}
 	fp := Footprint{
 		BodyM2: flat, OwnM2: flat, EdgeM: line, OwnEdgeM: line, AccuracyPercent: accuracy(waySection),
-		Formula: "a·c², a = area of the section of unit chord", Source: "identity; NASA TM-4741 (naca sections)",
+		Formula: "a·c²", Source: "identity (a is the area of the section of unit chord); NASA TM-4741 (naca sections)",
 		Terms: map[string]float64{"a": flat / (w.RootChordM * w.RootChordM), "c": w.RootChordM, "t": or(w.RootThicknessRatio, 0)},
 	}
 	if j.BodyRadiusM != nil {
 		if curved, ok := rootOnRound(w, *j.BodyRadiusM); ok {
 			fp.BodyM2, fp.EdgeM = curved.area, curved.line
-			fp.Formula = "∮ R·φ dx along the line where the wing, carried on inwards, meets the body's side"
+			fp.Formula = "by ∮ R·φ dx along the line where the wing, carried on inwards, meets the body's side"
 			fp.Terms["R"] = *j.BodyRadiusM
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmbuild/surfaces"
+	"filmbuild/surfaces/quantity"
 )
 
 // shapesOfEveryForm are shapes whose workings differ from those of the examples
@@ -92,5 +93,20 @@ func TestFormulasOfShapesGiveTheirAreas(t *testing.T) {
 				check(p, ", strip along "+l.Name)
 			}
 		}
+	}
+}
+
+// So do those of joints.
+func TestFormulasOfJointsGiveTheirAreas(t *testing.T) {
+	number := func(v float64) *float64 { return &v }
+	for _, j := range []surfaces.Joint{
+		{Kind: "wing_root", ChordM: number(2), ThicknessRatio: number(0.1)}, {Kind: "wing_root", ChordM: number(2), ThicknessRatio: number(0.1), BodyRadiusM: number(1)},
+		{Kind: "tube", RadiusM: number(0.2), BodyRadiusM: number(1)}, {Kind: "cylinder_on_sphere", RadiusM: number(0.2), BodyRadiusM: number(1)},
+		{Kind: "plate", AreaM2: number(0.3)},
+	} {
+		plain := &surfaces.Measured{AreaM2: 1}
+		j.Check(plain, plain, func(pointer, code, detail string) { t.Error(j.Kind, pointer, detail) })
+		f := j.Measure(plain, plain)
+		worksOut(t, j.Kind, &quantity.Working{Quantity: "joint_m2", Value: f.BodyM2, Formula: f.Formula, Terms: f.Terms})
 	}
 }
