@@ -30,7 +30,7 @@ func solved(t require.TestingT, question string) (*Answer, error) {
 const plain = `{"name": "invented", "currency": "USD", "contingency_percent": 10,
 	"components": [{"id": "hull", "shape": {"kind": "measured", "area_m2": 100, "edge_m": 0}}],
 	"products": [{"id": "paint-x", "kind": "paint", "volume_solids_percent": 50, "dry_film_density_kg_l": 1.5, "packs": [{"pack_l": 5, "price": "100.00"}]}],
-	"steps": [{"id": "coat", "operation": "coat", "on": ["hull"], "product": "paint-x", "dry_film_um": 50, "method": "brush", "transfer_efficiency_percent": 50}],
+	"steps": [{"id": "coat", "operation": "coat", "on": ["hull"], "product": "paint-x", "dry_film_um": 50, "method": "brush", "transfer_efficiency_percent": 50, "cleaning_l": 0}],
 	"items": [{"id": "hire", "amount": "50.00"}]}`
 
 // The size that a stock covers, by the inverse of the paint's formula: the area
