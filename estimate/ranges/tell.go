@@ -29,17 +29,17 @@ func (t *telling) all(o Options) *estimate.Range {
 	single := e.Budget.Total
 	r := &estimate.Range{Trials: o.Trials, Seed: o.Seed, SingleFigure: single,
 		Holds: risk.ShareWithin(totals, single.Float64()+halfCoin(t.currency)),
-		Total: t.money(exact(totals), outTotal), CashNeeded: t.money(t.outcome.Tallies[outCash].Percentile, outCash),
-		Hours: t.number(t.outcome.Tallies[outHours].Percentile, outHours),
+		Total: t.money(exact(totals), outTotal), CashNeeded: t.money(t.counted(outCash), outCash),
+		Hours: t.number(t.counted(outHours), outHours),
 		Steps: []estimate.StepRange{}, Order: []estimate.NeedRange{}, Drivers: []estimate.Driver{}, Inputs: []estimate.DrawnInput{},
 		Histogram: risk.Histogram(totals, bars), SCurve: risk.SCurve(totals)}
 	for i := range e.Steps {
 		cost, hours := t.plan.stepCost(i), t.plan.stepHours(i)
-		r.Steps = append(r.Steps, estimate.StepRange{Step: e.Steps[i].ID, Cost: t.money(t.outcome.Tallies[cost].Percentile, cost), Hours: t.number(t.outcome.Tallies[hours].Percentile, hours)})
+		r.Steps = append(r.Steps, estimate.StepRange{Step: e.Steps[i].ID, Cost: t.money(t.counted(cost), cost), Hours: t.number(t.counted(hours), hours)})
 	}
 	for i := range e.Order {
 		need := t.plan.need(i)
-		r.Order = append(r.Order, estimate.NeedRange{Product: e.Order[i].Product, Unit: e.Order[i].Unit, Needed: t.number(t.outcome.Tallies[need].Percentile, need)})
+		r.Order = append(r.Order, estimate.NeedRange{Product: e.Order[i].Product, Unit: e.Order[i].Unit, Needed: t.number(t.counted(need), need)})
 	}
 	for _, u := range t.graph.Uncertain {
 		r.Inputs = append(r.Inputs, estimate.DrawnInput{Input: u.Key, Name: u.Name, Group: u.Group, Unit: u.Unit, Spread: u.Spread, Source: u.Source})
@@ -59,21 +59,26 @@ func halfCoin(c money.Currency) float64 {
 	return half
 }
 
-// exact gives the percentiles of sorted numbers.
-func exact(sorted []float64) func(share float64) float64 {
-	return func(share float64) float64 { return risk.Percentile(sorted, share) }
+// exact gives the percentiles that are told, of sorted numbers.
+func exact(sorted []float64) []float64 {
+	return []float64{risk.Percentile(sorted, 0.1), risk.Percentile(sorted, 0.5), risk.Percentile(sorted, 0.8), risk.Percentile(sorted, 0.9)}
 }
 
-func (t *telling) money(at func(float64) float64, output int) estimate.MoneyRange {
+// counted gives those of an output that is counted in classes.
+func (t *telling) counted(output int) []float64 {
+	return t.outcome.Tallies[output].Percentiles(0.1, 0.5, 0.8, 0.9)
+}
+
+func (t *telling) money(p []float64, output int) estimate.MoneyRange {
 	m := t.outcome.Moments[output]
-	return estimate.MoneyRange{P10: t.amount(at(0.1)), P50: t.amount(at(0.5)), P80: t.amount(at(0.8)), P90: t.amount(at(0.9)), Mean: t.amount(m.Mean()), StandardDeviation: t.amount(m.StandardDeviation())}
+	return estimate.MoneyRange{P10: t.amount(p[0]), P50: t.amount(p[1]), P80: t.amount(p[2]), P90: t.amount(p[3]), Mean: t.amount(m.Mean()), StandardDeviation: t.amount(m.StandardDeviation())}
 }
 
 func (t *telling) amount(x float64) money.Amount { return t.currency.Cost(x, decimal.NewFromInt(1)) }
 
-func (t *telling) number(at func(float64) float64, output int) estimate.NumberRange {
+func (t *telling) number(p []float64, output int) estimate.NumberRange {
 	m := t.outcome.Moments[output]
-	return estimate.NumberRange{P10: at(0.1), P50: at(0.5), P80: at(0.8), P90: at(0.9), Mean: m.Mean(), StandardDeviation: m.StandardDeviation()}
+	return estimate.NumberRange{P10: p[0], P50: p[1], P80: p[2], P90: p[3], Mean: m.Mean(), StandardDeviation: m.StandardDeviation()}
 }
 
 // drivers names the sources of the uncertainty of the total.

@@ -30,6 +30,8 @@ func newTally() *Tally {
 
 // add counts numbers.
 func (t *Tally) add(numbers []float64) {
+	t.count += len(numbers)
+	numbers = t.again(numbers)
 	least, most, counts, at := t.least, t.most, t.last, t.lastAt
 	for _, x := range numbers {
 		if x < least {
@@ -51,7 +53,24 @@ func (t *Tally) add(numbers []float64) {
 		counts[class&(1<<pageBits-1)]++
 	}
 	t.least, t.most = least, most
-	t.count += len(numbers)
+}
+
+// again counts the numbers at the beginning that are the only one counted so far,
+// as those of a figure that does not vary, and returns the others.
+func (t *Tally) again(numbers []float64) []float64 {
+	if t.least != t.most {
+		return numbers
+	}
+	n := 0
+	for n < len(numbers) && numbers[n] == t.least {
+		n++
+	}
+	if t.least > 0 {
+		t.last[math.Float64bits(t.least)>>(52-pageBits)&(1<<pageBits-1)] += uint32(n)
+	} else {
+		t.nothing += n
+	}
+	return numbers[n:]
 }
 
 // turn opens the page of an exponent.
@@ -75,16 +94,20 @@ func (t *Tally) join(other *Tally) {
 	}
 }
 
-// Percentile returns the number below which a share of those counted lies,
-// taken as evenly spread within its class. share is in [0, 1].
-func (t *Tally) Percentile(share float64) float64 {
+// Percentiles returns the numbers below which some shares of those counted lie,
+// taken as evenly spread within their class. The shares are in [0, 1] and go up.
+func (t *Tally) Percentiles(shares ...float64) []float64 {
+	found := make([]float64, 0, len(shares))
 	if t.count == 0 {
-		return math.NaN()
+		for range shares {
+			found = append(found, math.NaN())
+		}
+		return found
 	}
-	wanted := share * float64(t.count)
 	passed := float64(t.nothing)
-	if wanted <= passed && t.nothing > 0 {
-		return max(0, t.least)
+	wanted := func() float64 { return shares[len(found)] * float64(t.count) }
+	for len(found) < len(shares) && t.nothing > 0 && wanted() <= passed {
+		found = append(found, max(0, t.least))
 	}
 	exponents := make([]uint64, 0, len(t.pages))
 	for at := range t.pages {
@@ -93,18 +116,28 @@ func (t *Tally) Percentile(share float64) float64 {
 	slices.Sort(exponents)
 	for _, at := range exponents {
 		for i, n := range t.pages[at] {
-			if n == 0 || passed+float64(n) < wanted {
-				passed += float64(n)
+			if n == 0 {
 				continue
 			}
-			class := at<<pageBits | uint64(i)
-			from, to := math.Float64frombits(class<<(52-pageBits)), math.Float64frombits((class+1)<<(52-pageBits))
-			x := from + (to-from)*(wanted-passed)/float64(n)
-			return min(max(x, t.least), t.most)
+			for len(found) < len(shares) && wanted() <= passed+float64(n) {
+				class := at<<pageBits | uint64(i)
+				from, to := math.Float64frombits(class<<(52-pageBits)), math.Float64frombits((class+1)<<(52-pageBits))
+				x := from + (to-from)*(wanted()-passed)/float64(n)
+				found = append(found, min(max(x, t.least), t.most))
+			}
+			if passed += float64(n); len(found) == len(shares) {
+				return found
+			}
 		}
 	}
-	return t.most
+	for len(found) < len(shares) {
+		found = append(found, t.most)
+	}
+	return found
 }
+
+// Percentile is Percentiles for one share.
+func (t *Tally) Percentile(share float64) float64 { return t.Percentiles(share)[0] }
 
 // Least and Most are the smallest and the largest number counted.
 func (t *Tally) Least() float64 { return t.least }

@@ -2,6 +2,7 @@ package published
 
 import (
 	"context"
+	"encoding/json"
 	"math"
 	"slices"
 	"strconv"
@@ -12,7 +13,10 @@ import (
 	"gonum.org/v1/gonum/integrate/quad"
 	"gonum.org/v1/gonum/stat/distuv"
 
+	"filmbuild/estimate"
+	"filmbuild/estimate/ranges"
 	"filmbuild/estimate/risk"
+	"filmbuild/products"
 )
 
 // airVehicle is the published cost case: seven elements of an air vehicle, in
@@ -89,27 +93,17 @@ func TestU12Correlation(t *testing.T) {
 	}
 }
 
-// Fully correlated elements add up quantile by quantile; mean and variance of
-// that sum are integrals over the score, by a general library's quadrature.
+// Fully correlated elements add up quantile by quantile; the variance of
+// that sum is an integral over the score, its mean the sum of the means, by a general library's quadrature.
 func TestU12FullyCorrelated(t *testing.T) {
 	for _, distribution := range []string{risk.PERT, risk.Triangular} {
 		spreads := airVehicle(distribution)
-		moment := func(about float64, power float64) float64 {
-			return quad.Fixed(func(z float64) float64 {
-				sum := -about
-				for _, s := range spreads {
-					sum += s.Quantile(z)
-				}
-				return math.Pow(sum, power) * distuv.UnitNormal.Prob(z)
-			}, -8, 8, 2000, nil, 0)
-		}
 		mean, most := 0.0, 0.0
 		for _, s := range spreads {
 			mean += s.Mean()
 			most += math.Sqrt(s.Variance())
 		}
-		assert.InEpsilon(t, mean, moment(0, 1), 1e-9, "correlation leaves the mean alone")
-		deviation := math.Sqrt(moment(mean, 2))
+		deviation := togetherDeviation(spreads)
 		assert.Less(t, deviation, most, "the sum of the deviations is only reached by shapes that are alike")
 		o := summed(t, spreads, "all", nil)
 		assert.InDelta(t, mean, o.Moments[0].Mean(), 5*deviation/math.Sqrt(risk.MostTrials))
@@ -155,4 +149,56 @@ func TestS03TasksOnAPath(t *testing.T) {
 	assert.InDelta(t, 0.9632, distuv.UnitNormal.CDF((28-mean)/math.Sqrt(textbook)), 0.0003)
 	o := summed(t, spreads, "", nil)
 	assert.InEpsilon(t, math.Sqrt(exact), o.Moments[0].StandardDeviation(), 5/math.Sqrt(2*risk.MostTrials))
+}
+
+// The published cost case as a job of items: the single figure is the published
+// sum, and mean and standard deviation of the range are the closed form's, for
+// independent items and for items of one group.
+//
+// Source: GAO-20-195G table 12 (U09, mark A) for the elements; sums of means and
+// variances are identities. Money is rounded to the cent, far below the tolerance.
+func TestU09AsAJob(t *testing.T) {
+	catalogue, err := products.Load()
+	require.NoError(t, err)
+	for _, distribution := range []string{risk.PERT, risk.Triangular} {
+		for _, group := range []string{"", "airframe"} {
+			items, mean, variance := []map[string]any{}, 0.0, 0.0
+			for i, s := range airVehicle(distribution) {
+				items = append(items, map[string]any{"id": "element-" + strconv.Itoa(i+1), "correlation_group": group,
+					"amount": map[string]any{"low": s.Low, "likely": s.Likely, "high": s.High, "distribution": distribution}})
+				mean += s.Mean()
+				variance += s.Variance()
+			}
+			document, err := json.Marshal(map[string]any{"name": "air vehicle", "currency": "USD", "items": items})
+			require.NoError(t, err)
+			g, err := estimate.NewReader(nil).Trace(document, catalogue)
+			require.NoError(t, err)
+			r, _, err := ranges.Work(context.Background(), g, ranges.Options{Trials: 400_000, Seed: 1})
+			require.NoError(t, err)
+			assert.Equal(t, "77092.00", r.SingleFigure.String())
+			assert.InEpsilon(t, mean, r.Total.Mean.Float64(), 0.0005, distribution+group)
+			deviation := math.Sqrt(variance)
+			if group != "" {
+				deviation = togetherDeviation(airVehicle(distribution))
+			}
+			assert.InEpsilon(t, deviation, r.Total.StandardDeviation.Float64(), 5/math.Sqrt(2*400_000.0), distribution+group)
+			assert.Less(t, r.Holds, 0.5, "U13: the sum of likely values is not the likely sum")
+		}
+	}
+}
+
+// togetherDeviation is the standard deviation of the sum of fully correlated
+// elements, by a general library's quadrature over the score.
+func togetherDeviation(spreads []risk.Spread) float64 {
+	mean := 0.0
+	for _, s := range spreads {
+		mean += s.Mean()
+	}
+	return math.Sqrt(quad.Fixed(func(z float64) float64 {
+		sum := -mean
+		for _, s := range spreads {
+			sum += s.Quantile(z)
+		}
+		return sum * sum * distuv.UnitNormal.Prob(z)
+	}, -8, 8, 2000, nil, 0))
 }
