@@ -169,6 +169,9 @@ func (c *compiler) apply(o formula.Operator, arguments ...value) value {
 	case o == formula.Add && arguments[1].constant && arguments[1].number == 0, (o == formula.Mul || o == formula.Div) && arguments[1].constant && arguments[1].number == 1:
 		return arguments[0]
 	}
+	if o == formula.Max && len(arguments) == 2 && arguments[1].constant && arguments[0].span.low >= arguments[1].number {
+		return arguments[0] // as of a need less a stock that never covers it
+	}
 	in := instruction{operator: o, arguments: make([]operand, len(arguments))}
 	spans := make([]interval, len(arguments))
 	for i, a := range arguments {

@@ -168,6 +168,14 @@ func withConstant(o formula.Operator, to, a []float64, b float64) bool {
 		for i := range to {
 			to[i] = a[i] / b
 		}
+	case formula.Max:
+		for i := range to {
+			to[i] = max(a[i], b)
+		}
+	case formula.Min:
+		for i := range to {
+			to[i] = min(a[i], b)
+		}
 	case formula.Round:
 		unit := math.Pow(10, b)
 		for i := range to {
@@ -199,6 +207,14 @@ func constantWith(o formula.Operator, to []float64, a float64, b []float64) bool
 		for i := range to {
 			to[i] = a / b[i]
 		}
+	case formula.Max:
+		for i := range to {
+			to[i] = max(a, b[i])
+		}
+	case formula.Min:
+		for i := range to {
+			to[i] = min(a, b[i])
+		}
 	default:
 		return false
 	}
@@ -223,6 +239,14 @@ func columns(o formula.Operator, to, a, b []float64) bool {
 	case formula.Div:
 		for i := range to {
 			to[i] = a[i] / b[i]
+		}
+	case formula.Max:
+		for i := range to {
+			to[i] = max(a[i], b[i])
+		}
+	case formula.Min:
+		for i := range to {
+			to[i] = min(a[i], b[i])
 		}
 	default:
 		return false

@@ -3,7 +3,6 @@ package model
 import (
 	"fmt"
 	"math"
-	"sort"
 )
 
 // mostSteps bounds a table.
@@ -37,8 +36,15 @@ func newTable(steps Steps, span interval) (*table, error) {
 }
 
 func (t *table) at(x float64) float64 {
-	k := sort.SearchFloat64s(t.upTo, x)
-	return t.values[min(k, len(t.values)-1)]
+	low, high := 0, len(t.upTo)-1 // the last value goes on for ever
+	for low < high {
+		if middle := (low + high) / 2; t.upTo[middle] < x {
+			low = middle + 1
+		} else {
+			high = middle
+		}
+	}
+	return t.values[low]
 }
 
 func (t *table) span() interval {

@@ -3,6 +3,7 @@ package ranges
 import (
 	"fmt"
 	"strings"
+	"sync"
 
 	"github.com/shopspring/decimal"
 
@@ -25,6 +26,9 @@ type telling struct {
 
 func (t *telling) all(o Options) *estimate.Range {
 	e := t.graph.Estimate
+	var drivers []risk.Driver
+	var group sync.WaitGroup
+	group.Go(func() { drivers = t.outcome.Drivers(0) }) // beside the sorting
 	totals := sorted(t.outcome.Kept[0])
 	single := e.Budget.Total
 	r := &estimate.Range{Trials: o.Trials, Seed: o.Seed, SingleFigure: single,
@@ -44,7 +48,8 @@ func (t *telling) all(o Options) *estimate.Range {
 	for _, u := range t.graph.Uncertain {
 		r.Inputs = append(r.Inputs, estimate.DrawnInput{Input: u.Key, Name: u.Name, Group: u.Group, Unit: u.Unit, Spread: u.Spread, Source: u.Source})
 	}
-	t.drivers(r)
+	group.Wait()
+	t.drivers(r, drivers)
 	r.Method = t.method(o)
 	return r
 }
@@ -82,7 +87,7 @@ func (t *telling) number(p []float64, output int) estimate.NumberRange {
 }
 
 // drivers names the sources of the uncertainty of the total.
-func (t *telling) drivers(r *estimate.Range) {
+func (t *telling) drivers(r *estimate.Range, drivers []risk.Driver) {
 	names := map[string]string{}
 	for _, u := range t.graph.Uncertain {
 		if u.Group != "" {
@@ -91,7 +96,7 @@ func (t *telling) drivers(r *estimate.Range) {
 			names[u.Key] = u.Name
 		}
 	}
-	for _, d := range t.outcome.Drivers(0) {
+	for _, d := range drivers {
 		source := t.sources[d.Source]
 		r.Drivers = append(r.Drivers, estimate.Driver{Input: source, Name: names[source], Share: d.Share, Correlation: d.Correlation})
 	}

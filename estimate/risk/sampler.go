@@ -3,6 +3,7 @@ package risk
 import (
 	"fmt"
 	"math"
+	"sync"
 )
 
 // Input is an uncertain number.
@@ -70,18 +71,22 @@ func NewSampler(inputs []Input, correlations []Correlation, seed uint64) (*Sampl
 	for _, name := range tied.names {
 		add(name)
 	}
-	tables := map[float64]*betaTable{}
+	tables := map[float64]*betaTable{} // made together, once all shapes are known
+	var group sync.WaitGroup
 	for i, in := range inputs {
 		s.inputs[i] = drawn{source: add(in.source()), spread: in.Spread}
 		if in.Spread.Varies() && in.Spread.Distribution == PERT {
 			alpha, _ := in.Spread.Shape()
 			alpha = math.Round(alpha*shapeSteps) / shapeSteps
 			if tables[alpha] == nil {
-				tables[alpha] = newBetaTable(alpha)
+				table := &betaTable{}
+				tables[alpha] = table
+				group.Go(func() { table.build(alpha) })
 			}
 			s.inputs[i].table = tables[alpha]
 		}
 	}
+	group.Wait()
 	return s, nil
 }
 

@@ -24,9 +24,8 @@ type betaTable [tableSize][4]float64
 // knot is the value of the inverse distribution at a score, and its slope there.
 type knot struct{ value, slope float64 }
 
-// newBetaTable builds the table of one shape; its β is 6 − α.
-func newBetaTable(alpha float64) *betaTable {
-	t := &betaTable{}
+// build fills the table of one shape; its β is 6 − α.
+func (t *betaTable) build(alpha float64) {
 	below, above := lowerKnots(alpha), lowerKnots(6-alpha)
 	at := func(k int) knot { // k pieces from score 0
 		if k <= 0 {
@@ -40,7 +39,6 @@ func newBetaTable(alpha float64) *betaTable {
 		rise, a, b := right.value-left.value, left.slope*step, right.slope*step
 		t[i] = [4]float64{left.value, a, 3*rise - 2*a - b, a + b - 2*rise}
 	}
-	return t
 }
 
 // at looks a score up; scores beyond the ends take the value at the end.
