@@ -84,7 +84,7 @@ func TestGeometryG4SmoothBodies(t *testing.T) {
 	})
 }
 
-// G4.5 N-gon prism against the circle: a section of few flats is low by
+// G4.05 N-gon prism against the circle: a section of few flats is low by
 // (N/π)·sin(π/N). Ours is the circle itself. Computed, A.
 func TestGeometryG4CirclesAreNotFaceted(t *testing.T) {
 	circle := prism(t, 1, 1, 2)
