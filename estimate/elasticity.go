@@ -9,77 +9,137 @@ import (
 )
 
 // elasticity works the cost of one step out for other values of one number that
-// it rests on, by the formulas and links of its workings.
+// it rests on, by the formulas and links of its workings. It holds on to those
+// numbers alone that have a range.
 type elasticity struct {
-	step     *StepEstimate
-	formulas map[string]formula.Formula // of all steps, by text
-	byNode   map[quantity.Node]int      // working of the step -> its index
-	found    map[quantity.Node]int      // leaf -> its place in order
-	order    []quantity.Node
-	values   []float64 // of the leaves
-	reaches  [][]int   // working -> places of the leaves below it
-	reached  []bool
-	memo     []float64
-	done     []bool
+	step      *StepEstimate
+	formulas  map[string]formula.Formula // of all steps, by text
+	byName    map[[2]string]int          // quantity and of -> working of the step
+	leads     []lead                     // of all workings
+	workings  []elastic
+	leaves    []*trialled // in the order in which they are met
+	labour    costPart
+	materials []costPart
+	changed   []changedTerm // of the workings that are being worked out, the innermost last
 }
 
-func newElasticity(s *StepEstimate, formulas map[string]formula.Formula) *elasticity {
+// elastic is what is known of one working.
+type elastic struct {
+	reached    bool
+	done       bool // with the value at hand
+	from, to   int  // its leads
+	reaches    []*trialled
+	memo       float64
+	sortedSums []string // the terms of a sum in their order
+}
+
+// lead follows one link: to another working of the step, or to a number.
+type lead struct {
+	link  *quantity.Link
+	inner int // −1 where it leads to a number
+	leaf  *trialled
+	face  bool // the number is the measuring of the component of a face
+}
+
+// costPart is an amount of the step that moves with some of its workings.
+type costPart struct {
+	amount   float64
+	workings []int
+}
+
+type changedTerm struct {
+	name  string
+	value float64
+}
+
+// newElasticity follows what the hours and the materials of the step come from.
+// ranged gives the number at a node, or nil where it has no range. A face stands
+// for the measuring of its component.
+func newElasticity(s *StepEstimate, formulas map[string]formula.Formula, ranged func(quantity.Node, float64) *trialled) *elasticity {
 	n := len(s.Working)
-	e := &elasticity{step: s, formulas: formulas, byNode: make(map[quantity.Node]int, n), found: make(map[quantity.Node]int, n),
-		reaches: make([][]int, n), reached: make([]bool, n), memo: make([]float64, n), done: make([]bool, n)}
+	e := &elasticity{step: s, formulas: formulas, byName: make(map[[2]string]int, n), workings: make([]elastic, n), labour: costPart{amount: s.LabourCost.Float64()}}
 	for i := range s.Working {
-		e.byNode[quantity.StepWorking(s.ID, s.Working[i].Quantity, s.Working[i].Of)] = i
+		w := &s.Working[i]
+		e.byName[[2]string{w.Quantity, w.Of}] = i
+		if w.Quantity == "hours" && w.Value > 0 {
+			e.labour.workings = append(e.labour.workings, i)
+		}
+	}
+	for _, m := range s.Materials {
+		part := costPart{amount: m.Cost.Float64()}
+		for i := range s.Working {
+			if s.Working[i].Uses == m.Product {
+				part.workings = append(part.workings, i)
+			}
+		}
+		e.materials = append(e.materials, part)
+	}
+	for i := range s.Working {
+		if w := &s.Working[i]; w.Uses != "" || w.Quantity == "hours" {
+			e.reach(i, ranged)
+		}
 	}
 	return e
 }
 
-// leaves lists the numbers that the hours and the materials of the step come
-// from, in the order in which they are met. A face stands for the measuring of
-// its component.
-func (e *elasticity) leaves() []quantity.Node {
-	for i := range e.step.Working {
-		if w := &e.step.Working[i]; w.Uses != "" || w.Quantity == "hours" {
-			e.reach(i)
-		}
+// reach finds the numbers below a working.
+func (e *elasticity) reach(i int, ranged func(quantity.Node, float64) *trialled) []*trialled {
+	known := &e.workings[i]
+	if known.reached {
+		return known.reaches
 	}
-	return e.order
-}
-
-// reach finds the leaves below a working.
-func (e *elasticity) reach(i int) []int {
-	if e.reached[i] {
-		return e.reaches[i]
-	}
-	e.reached[i] = true
+	known.reached = true
 	w := &e.step.Working[i]
-	add := func(place int) {
-		if !slices.Contains(e.reaches[i], place) {
-			e.reaches[i] = append(e.reaches[i], place)
+	known.from = len(e.leads)
+	for k := range w.Links {
+		if l, leads := e.lead(&w.Links[k]); leads {
+			e.leads = append(e.leads, l)
 		}
 	}
-	for _, l := range w.Links {
-		if inner, ours := e.byNode[l.Node]; ours {
-			for _, place := range e.reach(inner) {
-				add(place)
+	known.to = len(e.leads)
+	for k := known.from; k < known.to; k++ {
+		l := e.leads[k]
+		if l.inner >= 0 {
+			for _, leaf := range e.reach(l.inner, ranged) {
+				known.add(leaf)
 			}
 			continue
 		}
-		n, value := l.Node, backwards(l, w.Terms[l.Term])
-		switch n.Kind {
-		case "face":
-			n, value = measuring(n.ID), 1
-		case "step", "order", "budget":
+		n, value := l.link.Node, 1.0
+		if l.face {
+			n = measuring(n.ID)
+		} else {
+			value = backwards(*l.link, w.Terms[l.link.Term])
+		}
+		leaf := ranged(n, value)
+		if leaf == nil {
 			continue
 		}
-		place, met := e.found[n]
-		if !met {
-			place = len(e.order)
-			e.found[n] = place
-			e.order, e.values = append(e.order, n), append(e.values, value)
+		if e.leads[k].leaf = leaf; !slices.Contains(e.leaves, leaf) {
+			e.leaves = append(e.leaves, leaf)
 		}
-		add(place)
+		known.add(leaf)
 	}
-	return e.reaches[i]
+	return known.reaches
+}
+
+func (w *elastic) add(leaf *trialled) {
+	if !slices.Contains(w.reaches, leaf) {
+		w.reaches = append(w.reaches, leaf)
+	}
+}
+
+// lead tells where a link leads; the second value is false where that is out of
+// the step and no number of the job or the catalogue.
+func (e *elasticity) lead(l *quantity.Link) (lead, bool) {
+	switch l.Node.Kind {
+	case "step":
+		inner, ours := e.byName[[2]string{l.Node.Quantity, l.Node.Of}]
+		return lead{link: l, inner: inner}, ours && l.Node.ID == e.step.ID
+	case "order", "budget":
+		return lead{}, false
+	}
+	return lead{link: l, inner: -1, face: l.Node.Kind == "face"}, true
 }
 
 // backwards is the value of the node that a link brings to a term.
@@ -96,24 +156,22 @@ func backwards(l quantity.Link, term float64) float64 {
 
 // cost is what the step costs when one number has another value: materials in
 // proportion to what is used of them, labour in proportion to the hours.
-func (e *elasticity) cost(place int, x float64) float64 {
-	clear(e.done)
-	sum := 0.0
-	for i := range e.step.Working {
-		if w := &e.step.Working[i]; w.Quantity == "hours" && w.Value > 0 {
-			sum += e.step.LabourCost.Float64() * e.value(i, place, x) / w.Value
-		}
+func (e *elasticity) cost(leaf *trialled, x float64) float64 {
+	for i := range e.workings {
+		e.workings[i].done = false
 	}
-	for _, m := range e.step.Materials {
+	sum := 0.0
+	for _, i := range e.labour.workings {
+		sum += e.labour.amount * e.value(i, leaf, x) / e.step.Working[i].Value
+	}
+	for _, m := range e.materials {
 		before, after := 0.0, 0.0
-		for i := range e.step.Working {
-			if w := &e.step.Working[i]; w.Uses == m.Product {
-				before += w.Value
-				after += e.value(i, place, x)
-			}
+		for _, i := range m.workings {
+			before += e.step.Working[i].Value
+			after += e.value(i, leaf, x)
 		}
 		if before > 0 {
-			sum += m.Cost.Float64() * after / before
+			sum += m.amount * after / before
 		}
 	}
 	return sum
@@ -121,32 +179,62 @@ func (e *elasticity) cost(place int, x float64) float64 {
 
 // value works one working out again. What does not depend on the number, and
 // what is found by a procedure, stays as it is.
-func (e *elasticity) value(i, place int, x float64) float64 {
-	w := &e.step.Working[i]
+func (e *elasticity) value(i int, leaf *trialled, x float64) float64 {
+	w, known := &e.step.Working[i], &e.workings[i]
 	switch {
-	case !slices.Contains(e.reach(i), place):
+	case !slices.Contains(known.reaches, leaf):
 		return w.Value
-	case e.done[i]:
-		return e.memo[i]
+	case known.done:
+		return known.memo
 	}
-	e.memo[i], e.done[i] = w.Value, true
-	terms := maps.Clone(w.Terms)
-	for _, l := range w.Links {
-		switch inner, ours := e.byNode[l.Node]; {
-		case ours:
-			terms[l.Term] = l.Carry(e.value(inner, place, x))
-		case l.Node == e.order[place]:
-			terms[l.Term] = l.Carry(x)
-		case l.Node.Kind == "face" && measuring(l.Node.ID) == e.order[place]:
-			terms[l.Term] = w.Terms[l.Term] * x
+	known.memo, known.done = w.Value, true
+	f := e.formula(w.Formula)
+	if f.Kind == formula.Described {
+		return w.Value
+	}
+	first := len(e.changed)
+	for _, l := range e.leads[known.from:known.to] {
+		switch {
+		case l.inner >= 0:
+			e.changed = append(e.changed, changedTerm{l.link.Term, l.link.Carry(e.value(l.inner, leaf, x))})
+		case l.leaf != leaf:
+		case l.face:
+			e.changed = append(e.changed, changedTerm{l.link.Term, w.Terms[l.link.Term] * x})
+		default:
+			e.changed = append(e.changed, changedTerm{l.link.Term, l.link.Carry(x)})
 		}
 	}
-	if f := e.formula(w.Formula); f.Kind != formula.Described {
-		if value, err := f.Work(terms); err == nil {
-			e.memo[i] = value
-		}
+	if value, worked := known.work(f, w, e.changed[first:]); worked {
+		known.memo = value
 	}
-	return e.memo[i]
+	e.changed = e.changed[:first]
+	return known.memo
+}
+
+// work works a formula out with some of its terms changed.
+func (w *elastic) work(f formula.Formula, of *quantity.Working, changed []changedTerm) (value float64, worked bool) {
+	term := func(name string) (float64, bool) {
+		for k := len(changed) - 1; k >= 0; k-- {
+			if changed[k].name == name {
+				return changed[k].value, true
+			}
+		}
+		v, known := of.Terms[name]
+		return v, known
+	}
+	if f.Kind == formula.Expressed {
+		value, err := f.Expression.WorkOf(term)
+		return value, err == nil
+	}
+	if w.sortedSums == nil {
+		w.sortedSums = slices.AppendSeq(make([]string, 0, len(of.Terms)), maps.Keys(of.Terms))
+		slices.Sort(w.sortedSums) // so that the sum is the same each time
+	}
+	for _, name := range w.sortedSums {
+		v, _ := term(name)
+		value += v
+	}
+	return value, true
 }
 
 // formula reads a formula once for all steps.

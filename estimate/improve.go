@@ -51,33 +51,7 @@ func (r *run) improve() error {
 	if err != nil {
 		return err
 	}
-	var list []*trialled
-	known := map[quantity.Node]*trialled{}
-	formulas := map[string]formula.Formula{}
-	for i := range r.estimate.Steps {
-		e := newElasticity(&r.estimate.Steps[i], formulas)
-		for place, n := range e.leaves() {
-			u, seen := known[n]
-			if !seen {
-				u = &trialled{node: n, value: e.values[place]}
-				v := &model.Vertex{Node: n, Value: u.value}
-				u.Uncertain = Uncertain{Key: r.key(n), Name: r.nameOf(n), Pointer: r.pointerOf(n), Unit: r.unitOf(n)}
-				if !r.rangeOf(&u.Uncertain, v, rules) || !u.Spread.Varies() {
-					u = nil
-				} else {
-					list = append(list, u)
-				}
-				known[n] = u
-			}
-			if u == nil {
-				continue
-			}
-			if moved := e.cost(place, u.Spread.High) - e.cost(place, u.Spread.Low); moved != 0 && !math.IsNaN(moved) && !math.IsInf(moved, 0) {
-				u.effect += moved
-				u.steps = append(u.steps, r.estimate.Steps[i].ID)
-			}
-		}
-	}
+	list := r.trialled(rules)
 	slices.SortStableFunc(list, func(a, b *trialled) int { return sign(math.Abs(b.effect) - math.Abs(a.effect)) })
 	total := r.estimate.Totals.StepsCost.Float64()
 	r.estimate.Improve = []Improvement{}
@@ -87,10 +61,43 @@ func (r *run) improve() error {
 		if len(r.estimate.Improve) == mostImprovements || amount.IsZero() {
 			break
 		}
+		u.Key, u.Name = r.key(u.node), r.nameOf(u.node)
 		r.estimate.Improve = append(r.estimate.Improve, Improvement{Text: u.advice(r.currency.Code(), amount), Input: u.Key, Value: u.value, Low: u.Spread.Low, High: u.Spread.High,
 			Unit: u.Unit, Effect: amount, Share: effect / total, Steps: u.steps, Source: u.Source})
 	}
 	return nil
+}
+
+// trialled lists the numbers with a range that the steps rest on, with what each
+// does to their cost.
+func (r *run) trialled(rules spread.Rules) []*trialled {
+	var list []*trialled
+	known := map[quantity.Node]*trialled{}
+	ranged := func(n quantity.Node, value float64) *trialled {
+		u, seen := known[n]
+		if seen {
+			return u
+		}
+		u = &trialled{node: n, value: value, Uncertain: Uncertain{Pointer: r.pointerOf(n), Unit: r.unitOf(n)}}
+		if !r.rangeOf(&u.Uncertain, &model.Vertex{Node: n, Value: value}, rules) || !u.Spread.Varies() {
+			u = nil
+		} else {
+			list = append(list, u)
+		}
+		known[n] = u
+		return u
+	}
+	formulas := map[string]formula.Formula{}
+	for i := range r.estimate.Steps {
+		e := newElasticity(&r.estimate.Steps[i], formulas, ranged)
+		for _, u := range e.leaves {
+			if moved := e.cost(u, u.Spread.High) - e.cost(u, u.Spread.Low); moved != 0 && !math.IsNaN(moved) && !math.IsInf(moved, 0) {
+				u.effect += moved
+				u.steps = append(u.steps, r.estimate.Steps[i].ID)
+			}
+		}
+	}
+	return list
 }
 
 // advice says what to do about a number.

@@ -49,22 +49,28 @@ type Expression struct {
 	Arguments []*Expression
 }
 
-// function is how many arguments a function takes; most is 0 without a limit.
-type function struct{ least, most int }
-
-// functions returns what an expression may call.
-func functions() map[Operator]function {
-	one := function{1, 1}
-	return map[Operator]function{Min: {2, 0}, Max: {2, 0}, Ln: one, Log10: one, Exp: one, Abs: one, Sqrt: one, Ceil: one, Floor: one, Sin: one, Cos: one, Asin: one, Round: {2, 2}, If: {3, 3}}
+// takes is how many arguments a function has; most is 0 without a limit. known
+// is false for what is no function that an expression may call.
+func takes(name Operator) (least, most int, known bool) {
+	switch name {
+	case Min, Max:
+		return 2, 0, true
+	case Ln, Log10, Exp, Abs, Sqrt, Ceil, Floor, Sin, Cos, Asin:
+		return 1, 1, true
+	case Round:
+		return 2, 2, true
+	case If:
+		return 3, 3, true
+	}
+	return 0, 0, false
 }
 
 // Functions lists the names that an expression may call, sorted.
 func Functions() []string {
 	var names []string
-	for name := range functions() {
+	for _, name := range []Operator{Abs, Asin, Ceil, Cos, Exp, Floor, If, Ln, Log10, Max, Min, Round, Sin, Sqrt} {
 		names = append(names, string(name))
 	}
-	slices.Sort(names)
 	return names
 }
 
@@ -81,32 +87,41 @@ func (e *Expression) Names(names []string) []string {
 
 // Work works an expression out. The error names a symbol without a value.
 func (e *Expression) Work(terms map[string]float64) (float64, error) {
+	return e.WorkOf(func(name string) (float64, bool) {
+		v, known := terms[name]
+		return v, known
+	})
+}
+
+// WorkOf is Work where the terms are asked for one by one.
+func (e *Expression) WorkOf(term func(name string) (value float64, known bool)) (float64, error) {
 	switch e.Operator {
 	case Number:
 		return e.Value, nil
 	case Term:
-		v, known := terms[e.Name]
+		v, known := term(e.Name)
 		if !known {
 			return 0, fmt.Errorf("no value for %s", e.Name)
 		}
 		return v, nil
 	case If:
-		holds, err := e.Arguments[0].Work(terms)
+		holds, err := e.Arguments[0].WorkOf(term)
 		if err != nil {
 			return 0, err
 		}
 		if holds != 0 {
-			return e.Arguments[1].Work(terms)
+			return e.Arguments[1].WorkOf(term)
 		}
-		return e.Arguments[2].Work(terms)
+		return e.Arguments[2].WorkOf(term)
 	}
-	values := make([]float64, len(e.Arguments))
-	for i, a := range e.Arguments {
-		v, err := a.Work(terms)
+	var few [4]float64 // as many as nearly all have, without an allocation
+	values := few[:0]
+	for _, a := range e.Arguments {
+		v, err := a.WorkOf(term)
 		if err != nil {
 			return 0, err
 		}
-		values[i] = v
+		values = append(values, v)
 	}
 	return Apply(e.Operator, values), nil
 }

@@ -63,11 +63,11 @@ func (r *reader) take(want rune) error {
 }
 
 // binary reads operands that the operators of one rank join, from the left.
-func (r *reader) binary(operand func() (*Expression, error), operators map[rune]Operator) (*Expression, error) {
+func (r *reader) binary(operand func() (*Expression, error), operators func(rune) Operator) (*Expression, error) {
 	left, err := operand()
 	for err == nil {
-		operator, known := operators[r.next()]
-		if !known {
+		operator := operators(r.next())
+		if operator == "" {
 			return left, nil
 		}
 		r.at++
@@ -80,11 +80,31 @@ func (r *reader) binary(operand func() (*Expression, error), operators map[rune]
 }
 
 func (r *reader) sum() (*Expression, error) {
-	return r.binary(r.product, map[rune]Operator{'+': Add, '−': Sub, '-': Sub})
+	return r.binary(r.product, additive)
+}
+
+func additive(c rune) Operator {
+	switch c {
+	case '+':
+		return Add
+	case '−', '-':
+		return Sub
+	}
+	return ""
 }
 
 func (r *reader) product() (*Expression, error) {
-	return r.binary(r.power, map[rune]Operator{'·': Mul, '*': Mul, '/': Div})
+	return r.binary(r.power, multiplicative)
+}
+
+func multiplicative(c rune) Operator {
+	switch c {
+	case '·', '*':
+		return Mul
+	case '/':
+		return Div
+	}
+	return ""
 }
 
 func (r *reader) power() (*Expression, error) {
@@ -104,7 +124,7 @@ func (r *reader) power() (*Expression, error) {
 	if err != nil {
 		return nil, err
 	}
-	if raised, known := map[rune]float64{'²': 2, '³': 3, '⁴': 4}[r.next()]; known {
+	if raised := raisedTo(r.next()); raised != 0 {
 		r.at++
 		base = &Expression{Operator: Pow, Arguments: []*Expression{base, {Operator: Number, Value: raised}}}
 	}
@@ -124,6 +144,19 @@ func (r *reader) power() (*Expression, error) {
 		return nil, err
 	}
 	return &Expression{Operator: Pow, Arguments: []*Expression{base, exponent}}, nil
+}
+
+// raisedTo is the exponent that a raised digit stands for, 0 for what is none.
+func raisedTo(c rune) float64 {
+	switch c {
+	case '²':
+		return 2
+	case '³':
+		return 3
+	case '⁴':
+		return 4
+	}
+	return 0
 }
 
 func (r *reader) factor() (*Expression, error) {
@@ -189,7 +222,7 @@ func (r *reader) symbol() (*Expression, error) {
 	if name == "π" {
 		return &Expression{Operator: Number, Value: math.Pi}, nil
 	}
-	takes, known := functions()[Operator(name)]
+	least, most, known := takes(Operator(name))
 	if !known || r.next() != '(' {
 		return &Expression{Operator: Term, Name: name}, nil
 	}
@@ -198,7 +231,7 @@ func (r *reader) symbol() (*Expression, error) {
 	if err != nil {
 		return nil, err
 	}
-	if len(arguments) < takes.least || (takes.most > 0 && len(arguments) > takes.most) {
+	if len(arguments) < least || (most > 0 && len(arguments) > most) {
 		return nil, fmt.Errorf("%s at character %d has %d arguments", name, from+1, len(arguments))
 	}
 	return &Expression{Operator: Operator(name), Arguments: arguments}, nil
@@ -229,8 +262,8 @@ func (r *reader) arguments(of Operator) ([]*Expression, error) {
 }
 
 func (r *reader) comparison(left *Expression) (*Expression, error) {
-	operator, known := map[rune]Operator{'<': Less, '≤': AtMost, '>': Greater, '≥': AtLeast, '=': Equal}[r.next()]
-	if !known {
+	operator := comparing(r.next())
+	if operator == "" {
 		return nil, r.unexpected()
 	}
 	r.at++
@@ -239,4 +272,20 @@ func (r *reader) comparison(left *Expression) (*Expression, error) {
 		return nil, err
 	}
 	return &Expression{Operator: operator, Arguments: []*Expression{left, right}}, nil
+}
+
+func comparing(c rune) Operator {
+	switch c {
+	case '<':
+		return Less
+	case '≤':
+		return AtMost
+	case '>':
+		return Greater
+	case '≥':
+		return AtLeast
+	case '=':
+		return Equal
+	}
+	return ""
 }
