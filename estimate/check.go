@@ -306,7 +306,7 @@ func product[T products.Product](c *checker, id, at, field, want string) (T, boo
 func (c *checker) likeProduct(id string, fits func(products.Product) bool) string {
 	words := strings.FieldsFunc(strings.ToLower(id), func(r rune) bool { return r == '-' || r == '_' || r == ' ' })
 	var like, all []string
-	for _, p := range c.catalogue.Products() {
+	for p := range c.catalogue.All() {
 		if !fits(p) {
 			continue
 		}

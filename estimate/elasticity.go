@@ -10,12 +10,14 @@ import (
 
 // elasticity works the cost of one step out for other values of one number that
 // it rests on, by the formulas and links of its workings. It holds on to those
-// numbers alone that have a range.
+// numbers alone that have a range. It serves one step after the other, so that
+// what it needs is made once.
 type elasticity struct {
+	ranged    func(quantity.Node, float64) *trialled // the number at a node, nil where it has no range
+	formulas  map[string]formula.Formula             // of all steps, by text
 	step      *StepEstimate
-	formulas  map[string]formula.Formula // of all steps, by text
-	byName    map[[2]string]int          // quantity and of -> working of the step
-	leads     []lead                     // of all workings
+	byName    map[[2]string]int // quantity and of -> working of the step
+	leads     []lead            // of all workings
 	workings  []elastic
 	leaves    []*trialled // in the order in which they are met
 	labour    costPart
@@ -25,19 +27,19 @@ type elasticity struct {
 
 // elastic is what is known of one working.
 type elastic struct {
-	reached    bool
-	done       bool // with the value at hand
-	from, to   int  // its leads
-	reaches    []*trialled
-	memo       float64
-	sortedSums []string // the terms of a sum in their order
+	reached  bool
+	done     bool // with the value at hand
+	from, to int  // its leads
+	reaches  places
+	memo     float64
+	names    []string // of the terms of a sum, in their order
 }
 
 // lead follows one link: to another working of the step, or to a number.
 type lead struct {
 	link  *quantity.Link
-	inner int // −1 where it leads to a number
-	leaf  *trialled
+	inner int  // −1 where it leads to a number
+	leaf  int  // place of the number, −1 where it has no range
 	face  bool // the number is the measuring of the component of a face
 }
 
@@ -52,12 +54,18 @@ type changedTerm struct {
 	value float64
 }
 
-// newElasticity follows what the hours and the materials of the step come from.
-// ranged gives the number at a node, or nil where it has no range. A face stands
-// for the measuring of its component.
-func newElasticity(s *StepEstimate, formulas map[string]formula.Formula, ranged func(quantity.Node, float64) *trialled) *elasticity {
-	n := len(s.Working)
-	e := &elasticity{step: s, formulas: formulas, byName: make(map[[2]string]int, n), workings: make([]elastic, n), labour: costPart{amount: s.LabourCost.Float64()}}
+func newElasticity(ranged func(quantity.Node, float64) *trialled) *elasticity {
+	return &elasticity{ranged: ranged, formulas: map[string]formula.Formula{}, byName: map[[2]string]int{}}
+}
+
+// take turns to a step and follows what its hours and its materials come from. A
+// face stands for the measuring of its component.
+func (e *elasticity) take(s *StepEstimate) {
+	e.step, e.leads, e.leaves, e.materials = s, e.leads[:0], e.leaves[:0], e.materials[:0]
+	e.workings = slices.Grow(e.workings[:0], len(s.Working))[:len(s.Working)]
+	clear(e.workings)
+	clear(e.byName)
+	e.labour = costPart{s.LabourCost.Float64(), e.labour.workings[:0]}
 	for i := range s.Working {
 		w := &s.Working[i]
 		e.byName[[2]string{w.Quantity, w.Of}] = i
@@ -76,14 +84,13 @@ func newElasticity(s *StepEstimate, formulas map[string]formula.Formula, ranged 
 	}
 	for i := range s.Working {
 		if w := &s.Working[i]; w.Uses != "" || w.Quantity == "hours" {
-			e.reach(i, ranged)
+			e.reach(i)
 		}
 	}
-	return e
 }
 
 // reach finds the numbers below a working.
-func (e *elasticity) reach(i int, ranged func(quantity.Node, float64) *trialled) []*trialled {
+func (e *elasticity) reach(i int) places {
 	known := &e.workings[i]
 	if known.reached {
 		return known.reaches
@@ -98,35 +105,35 @@ func (e *elasticity) reach(i int, ranged func(quantity.Node, float64) *trialled)
 	}
 	known.to = len(e.leads)
 	for k := known.from; k < known.to; k++ {
-		l := e.leads[k]
-		if l.inner >= 0 {
-			for _, leaf := range e.reach(l.inner, ranged) {
-				known.add(leaf)
+		if l := &e.leads[k]; l.inner < 0 {
+			if l.leaf = e.leaf(l, w); l.leaf >= 0 {
+				known.reaches = known.reaches.with(l.leaf)
 			}
 			continue
 		}
-		n, value := l.link.Node, 1.0
-		if l.face {
-			n = measuring(n.ID)
-		} else {
-			value = backwards(*l.link, w.Terms[l.link.Term])
-		}
-		leaf := ranged(n, value)
-		if leaf == nil {
-			continue
-		}
-		if e.leads[k].leaf = leaf; !slices.Contains(e.leaves, leaf) {
-			e.leaves = append(e.leaves, leaf)
-		}
-		known.add(leaf)
+		known.reaches = known.reaches.and(e.reach(e.leads[k].inner))
 	}
 	return known.reaches
 }
 
-func (w *elastic) add(leaf *trialled) {
-	if !slices.Contains(w.reaches, leaf) {
-		w.reaches = append(w.reaches, leaf)
+// leaf returns the place of the number that a lead of a working leads to, −1
+// where it has no range.
+func (e *elasticity) leaf(l *lead, w *quantity.Working) int {
+	n, value := l.link.Node, 1.0
+	if l.face {
+		n = measuring(n.ID)
+	} else {
+		value = backwards(*l.link, w.Terms[l.link.Term])
 	}
+	leaf := e.ranged(n, value)
+	if leaf == nil {
+		return -1
+	}
+	if leaf.in != e.step {
+		leaf.in, leaf.place = e.step, len(e.leaves)
+		e.leaves = append(e.leaves, leaf)
+	}
+	return leaf.place
 }
 
 // lead tells where a link leads; the second value is false where that is out of
@@ -135,11 +142,11 @@ func (e *elasticity) lead(l *quantity.Link) (lead, bool) {
 	switch l.Node.Kind {
 	case "step":
 		inner, ours := e.byName[[2]string{l.Node.Quantity, l.Node.Of}]
-		return lead{link: l, inner: inner}, ours && l.Node.ID == e.step.ID
+		return lead{link: l, inner: inner, leaf: -1}, ours && l.Node.ID == e.step.ID
 	case "order", "budget":
 		return lead{}, false
 	}
-	return lead{link: l, inner: -1, face: l.Node.Kind == "face"}, true
+	return lead{link: l, inner: -1, leaf: -1, face: l.Node.Kind == "face"}, true
 }
 
 // backwards is the value of the node that a link brings to a term.
@@ -156,7 +163,7 @@ func backwards(l quantity.Link, term float64) float64 {
 
 // cost is what the step costs when one number has another value: materials in
 // proportion to what is used of them, labour in proportion to the hours.
-func (e *elasticity) cost(leaf *trialled, x float64) float64 {
+func (e *elasticity) cost(leaf int, x float64) float64 {
 	for i := range e.workings {
 		e.workings[i].done = false
 	}
@@ -179,10 +186,10 @@ func (e *elasticity) cost(leaf *trialled, x float64) float64 {
 
 // value works one working out again. What does not depend on the number, and
 // what is found by a procedure, stays as it is.
-func (e *elasticity) value(i int, leaf *trialled, x float64) float64 {
+func (e *elasticity) value(i int, leaf int, x float64) float64 {
 	w, known := &e.step.Working[i], &e.workings[i]
 	switch {
-	case !slices.Contains(known.reaches, leaf):
+	case !known.reaches.has(leaf):
 		return w.Value
 	case known.done:
 		return known.memo
@@ -226,11 +233,11 @@ func (w *elastic) work(f formula.Formula, of *quantity.Working, changed []change
 		value, err := f.Expression.WorkOf(term)
 		return value, err == nil
 	}
-	if w.sortedSums == nil {
-		w.sortedSums = slices.AppendSeq(make([]string, 0, len(of.Terms)), maps.Keys(of.Terms))
-		slices.Sort(w.sortedSums) // so that the sum is the same each time
+	if w.names == nil {
+		w.names = slices.AppendSeq(make([]string, 0, len(of.Terms)), maps.Keys(of.Terms))
+		slices.Sort(w.names) // so that the sum is the same each time
 	}
-	for _, name := range w.sortedSums {
+	for _, name := range w.names {
 		v, _ := term(name)
 		value += v
 	}

@@ -8,7 +8,6 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"filmbuild/estimate/formula"
 	"filmbuild/estimate/model"
 	"filmbuild/estimate/money"
 	"filmbuild/estimate/spread"
@@ -40,6 +39,9 @@ type trialled struct {
 	value  float64
 	effect float64
 	steps  []string
+
+	in    *StepEstimate // the step that was looked at last, and its place there
+	place int
 }
 
 // improve lists the numbers with a range, the largest effect on the cost of the
@@ -87,11 +89,11 @@ func (r *run) trialled(rules spread.Rules) []*trialled {
 		known[n] = u
 		return u
 	}
-	formulas := map[string]formula.Formula{}
+	e := newElasticity(ranged)
 	for i := range r.estimate.Steps {
-		e := newElasticity(&r.estimate.Steps[i], formulas, ranged)
-		for _, u := range e.leaves {
-			if moved := e.cost(u, u.Spread.High) - e.cost(u, u.Spread.Low); moved != 0 && !math.IsNaN(moved) && !math.IsInf(moved, 0) {
+		e.take(&r.estimate.Steps[i])
+		for k, u := range e.leaves {
+			if moved := e.cost(k, u.Spread.High) - e.cost(k, u.Spread.Low); moved != 0 && !math.IsNaN(moved) && !math.IsInf(moved, 0) {
 				u.effect += moved
 				u.steps = append(u.steps, r.estimate.Steps[i].ID)
 			}

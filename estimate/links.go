@@ -7,6 +7,9 @@ type symbols []quantity.Link
 
 // link gives a working the links of those of its terms that are known here.
 func (y symbols) link(w *quantity.Working) {
+	if w.Links == nil {
+		w.Links = make([]quantity.Link, 0, len(w.Terms))
+	}
 	for _, l := range y {
 		if _, has := w.Terms[l.Term]; has {
 			w.Links = append(w.Links, l)

@@ -114,7 +114,7 @@ func (r *run) paintOf(p *Mark, colour, at string) (*products.Paint, bool) {
 		return product[*products.Paint](r.checker, id, at+"/paints", colour, "paint")
 	}
 	var colours []string
-	for _, some := range r.catalogue.Products() {
+	for some := range r.catalogue.All() {
 		paint, ok := some.(*products.Paint)
 		if !ok || paint.Family != p.Family {
 			continue
@@ -135,7 +135,7 @@ func (r *run) paintOf(p *Mark, colour, at string) (*products.Paint, bool) {
 func (r *run) families() []string {
 	var names []string
 	seen := map[string]bool{}
-	for _, some := range r.catalogue.Products() {
+	for some := range r.catalogue.All() {
 		if paint, ok := some.(*products.Paint); ok && paint.Family != "" && !seen[paint.Family] {
 			seen[paint.Family] = true
 			names = append(names, paint.Family)

@@ -65,7 +65,7 @@ func (r *run) coatDries(step Step) (hours float64, source string) {
 	case *Coat:
 		id = p.Product
 	case *Mark:
-		for _, some := range r.catalogue.Products() {
+		for some := range r.catalogue.All() {
 			if paint, ok := some.(*products.Paint); ok && paint.Family == p.Family {
 				id = paint.ID
 				break

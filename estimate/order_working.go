@@ -15,11 +15,11 @@ func (r *run) orderWorking(line *OrderLine, d *delivery) []quantity.Working {
 	}
 	from := func(name string) quantity.Link { return quantity.From(name, line.node(name)) }
 	used, links := r.usedTerms(line.Product, d)
-	list := []quantity.Working{
+	list := append(make([]quantity.Working, 0, 8),
 		one("used", d.quantity(), line.Unit, "sum of what the steps use", used, links...),
 		one("needed", line.Needed, line.Unit, "used·(1 + allowance)", map[string]float64{"used": d.quantity(), "allowance": r.job.AllowancePercent / 100},
 			from("used"), quantity.Scaled("allowance", quantity.Node{Kind: "job", Quantity: "allowance_percent"}, 0.01)),
-	}
+	)
 	stock := 0.0
 	for k, out := range line.drawn {
 		stock += out.there

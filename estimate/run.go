@@ -119,7 +119,7 @@ func (r *run) steps() {
 		}
 		at, b, s := "/steps/"+strconv.Itoa(i), step.base(), &r.estimate.Steps[i]
 		*s = StepEstimate{ID: b.ID, Name: b.Name, Operation: b.Operation, Labour: b.Labour,
-			Materials: []Material{}, Working: []quantity.Working{}, HoursByRole: []RoleHours{}, Cautions: []Caution{}, Checks: []Check{}, Warnings: []string{}}
+			Materials: []Material{}, Working: make([]quantity.Working, 0, usualWorkings), HoursByRole: []RoleHours{}, Cautions: []Caution{}, Checks: []Check{}, Warnings: []string{}}
 		r.id(b.ID, at, seen)
 		quantity.Check(step, r.faults.At(at))
 		r.oneOf(b.Labour, at, "labour", []string{"volunteer", "paid", "contract"})
@@ -133,6 +133,9 @@ func (r *run) steps() {
 		}
 	}
 }
+
+// usualWorkings is how many workings most steps come to; more are no fault.
+const usualWorkings = 48
 
 // surface resolves what a step works on; the second value is false when the
 // step cannot be computed.

@@ -1,5 +1,10 @@
 package products
 
+import (
+	"iter"
+	"slices"
+)
+
 // Catalogue holds the products, methods, rates and their sources. It does not
 // change once loaded and may be read by many at once.
 type Catalogue struct {
@@ -35,8 +40,11 @@ func (c *Catalogue) Product(id string) (Product, bool) {
 // Products returns all products: by kind, then in the order of the data files,
 // then those of the job that override none.
 func (c *Catalogue) Products() []Product {
-	return append([]Product(nil), c.products...)
+	return slices.Clone(c.products)
 }
+
+// All goes through Products without a list of its own.
+func (c *Catalogue) All() iter.Seq[Product] { return slices.Values(c.products) }
 
 // With returns the catalogue with a job's own products, which replace those of
 // the same id and extend the list otherwise. The receiver stays as it is. A nil

@@ -13,8 +13,6 @@ var ErrNotAnAmount = errors.New("not an amount of money: a quantity was not fini
 // mostIntegerDigits bounds every amount and price: below 10^15.
 const mostIntegerDigits = 15
 
-var outOfBounds = decimal.New(1, mostIntegerDigits)
-
 // Amount is money with the minor units of its currency. On the wire it is a
 // decimal string with exactly that many places, "12.50"; for JPY "13".
 //
@@ -38,7 +36,11 @@ func (a Amount) IsValid() bool { return !a.invalid }
 
 // Add returns a + b, to the finer of the two minor units.
 func (a Amount) Add(b Amount) Amount {
-	return bounded(a.value.Add(b.value), max(a.minorUnits, b.minorUnits), a.invalid || b.invalid)
+	sum, ok := addWords(a.value, b.value)
+	if !ok {
+		sum = a.value.Add(b.value)
+	}
+	return bounded(sum, max(a.minorUnits, b.minorUnits), a.invalid || b.invalid)
 }
 
 // Sub returns a - b, to the finer of the two minor units.
@@ -82,7 +84,7 @@ func (a Amount) Decimal() decimal.Decimal { return a.value }
 
 // bounded makes an amount of a value that has at most the given places.
 func bounded(value decimal.Decimal, minorUnits int32, invalid bool) Amount {
-	if invalid || value.Abs().Cmp(outOfBounds) >= 0 {
+	if invalid || !value.IsZero() && value.NumDigits()+int(value.Exponent()) > mostIntegerDigits {
 		return Amount{minorUnits: minorUnits, invalid: true}
 	}
 	return Amount{value: value, minorUnits: minorUnits}

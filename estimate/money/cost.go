@@ -18,6 +18,11 @@ func (c Currency) Of(value decimal.Decimal) Amount {
 	if !plain(value) {
 		return Amount{minorUnits: c.minorUnits, invalid: true}
 	}
+	if w, short := wordsOf(value); short {
+		if amount, ok := roundWords(w, words{coefficient: 1}, words{coefficient: 1}, c.minorUnits); ok {
+			return amount
+		}
+	}
 	return round(value, one, c.minorUnits)
 }
 
@@ -46,6 +51,11 @@ func (c Currency) CostFromPack(quantity, pack float64, packPrice decimal.Decimal
 	if !finite(quantity) || !finite(pack) || pack <= 0 || !plain(packPrice) {
 		return Amount{minorUnits: c.minorUnits, invalid: true}
 	}
+	if price, short := wordsOf(packPrice); short {
+		if amount, ok := roundWords(shortestWords(quantity), price, shortestWords(pack), c.minorUnits); ok {
+			return amount
+		}
+	}
 	return round(shortest(quantity).Mul(packPrice), shortest(pack), c.minorUnits)
 }
 
@@ -59,14 +69,15 @@ func (a Amount) MulPercent(percent float64) Amount {
 	return round(a.value.Mul(shortest(percent)), decimal.New(100, 0), a.minorUnits)
 }
 
-// round is the one place where money is rounded: numerator / denominator to the
+// round is the rule by which money is rounded: numerator / denominator to the
 // given places, half away from zero, in exact decimal arithmetic. denominator is
 // above 0.
 //
 // A value that lies below a half by no more than 1e-14 of itself, and a millionth
 // of a coin, is taken for the half: quantities are float64, and 11.5 h / 7 at 23.17
 // is 38.065 and not the 38.06499999999999908 that its float64 gives. The formulas
-// that people read beside the amounts round by the same rule.
+// that people read beside the amounts round by the same rule. roundWords is the
+// quick way to the same amount.
 func round(numerator, denominator decimal.Decimal, places int32) Amount {
 	value := numerator.DivRound(denominator, places+guardPlaces)
 	coins := value.Abs().Shift(places)
