@@ -31,8 +31,8 @@ async function ask(path, options) {
 
 /** catalogue fetches everything that the form offers, and the examples. */
 export async function catalogue() {
-  const [shapes, products, methods] = await Promise.all(["shapes", "products", "methods"].map(list));
-  return { shapes: shapes.shapes, products: products.products.map((entry) => entry.product), methods: methods.methods };
+  const [shapes, products, methods, markings] = await Promise.all(["shapes", "products", "methods", "markings"].map(list));
+  return { shapes: shapes.shapes, products: products.products.map((entry) => entry.product), methods: methods.methods, markings: markings.markings };
 }
 
 /** examples fetches the built-in jobs. */
@@ -64,9 +64,9 @@ export async function sheet(text, query) {
   return (await post("/v1/sheets" + query, text, "image/svg+xml")).blob();
 }
 
-/** drawing draws a shape, true to scale. */
-export async function drawing(shape, system) {
-  return (await post("/v1/calculations/area?units=" + system, JSON.stringify(shape), "image/svg+xml")).blob();
+/** drawing draws what a calculator of outlines is given, "area" or "marking", true to scale. */
+export async function drawing(calculator, shape, system) {
+  return (await post(`/v1/calculations/${calculator}?units=` + system, JSON.stringify(shape), "image/svg+xml")).blob();
 }
 
 function post(path, body, accept, signal) {

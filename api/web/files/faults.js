@@ -1,10 +1,11 @@
 // Shows the faults of a job where they are, and in a list.
 import { fill, h } from "./dom.js";
 import { above, tokens } from "./pointer.js";
+import { bothUnits } from "./units.js";
 import { label, plural } from "./words.js";
 
 /** mountFaults returns show(faults): at their fields, and in the list, which leads there. */
-export function mountFaults(form, listing, goTo) {
+export function mountFaults(form, listing, units, goTo) {
   let current = [];
   const place = () => {
     clear(form);
@@ -12,12 +13,12 @@ export function mountFaults(form, listing, goTo) {
   };
   form.addEventListener("drawn", place);
   return (faults) => {
-    current = faults;
+    current = faults.map((fault) => ({ ...fault, detail: bothUnits(fault.detail, units.system) }));
     place();
     listing.hidden = faults.length === 0;
     fill(listing, faults.length === 0 ? [] : [
       h("h3", {}, `${plural(faults.length, "thing")} to mend`),
-      h("ul", {}, faults.map((fault) => h("li", {}, h("button", { type: "button", class: "link", onclick: () => goTo(fault.pointer) }, placeName(form, fault.pointer)), said(fault)[1])))]);
+      h("ul", {}, current.map((fault) => h("li", {}, h("button", { type: "button", class: "link", onclick: () => goTo(fault.pointer) }, placeName(form, fault.pointer)), said(fault)[1])))]);
   };
 }
 

@@ -4,7 +4,7 @@ import { freshId, h } from "./dom.js";
 import { isRange } from "./lenient.js";
 import { below } from "./pointer.js";
 import { label as labelOf } from "./words.js";
-import { fieldText, fieldValue, limitsText, suffixOf, unitName } from "./units.js";
+import { fieldText, limitsText, numberOrRange, suffixOf, unitName } from "./units.js";
 
 /** holder is what a field stands in; faults find it by its pointer. */
 export function holder(at, properties, ...children) {
@@ -35,7 +35,8 @@ export function numberField(c, at, options) {
   const input = h("input", {
     type: "text", autocomplete: "off", spellcheck: "false", placeholder: options.empty, value: fieldText(value, suffix, c.system),
     inputmode: suffix === "m" || suffix === "mm" || suffix === "um" ? "text" : "decimal",
-    oninput: () => c.job.set(at, fieldValue(input.value, suffix, c.system)),
+    oninput: () => c.job.set(at, numberOrRange(input.value, suffix, c.system)),
+    onchange: () => { if (isRange(c.job.value(at))) { c.job.reshape(() => {}); c.focusOn(below(at, "likely")); } },
   });
   return labelled(at, input, { label: options.label ?? labelOf(name), unit: unitName(suffix, c.system), hint });
 }
@@ -45,14 +46,15 @@ function rangeField(c, at, options) {
   const unit = unitName(suffixOf(options.name), c.system);
   const parts = ["low", "likely", "high"].map((part) =>
     numberField(c, below(at, part), { name: options.name, label: part.charAt(0).toUpperCase() + part.slice(1) }));
+  const single = h("button", { type: "button", class: "small", onclick: () => { c.job.reshape(() => c.job.set(at, c.job.value(below(at, "likely")))); c.focusOn(at); } }, "One number");
   const legend = h("legend", {}, options.label ?? labelOf(options.name), unit ? [" ", h("span", { class: "unit" }, unit)] : null);
-  return holder(at, { class: "field range" }, h("fieldset", {}, legend, h("div", { class: "three" }, parts)));
+  return holder(at, { class: "field range" }, h("fieldset", {}, legend, h("div", { class: "three" }, parts), single));
 }
 
-/** textField takes free text. options: label, hint, onchange (after leaving it). */
+/** textField takes free text. options: label, hint, lines (may have several), onchange (after leaving it). */
 export function textField(c, at, options) {
-  const input = h("input", {
-    type: "text", autocomplete: "off", value: c.job.value(at) ?? "",
+  const input = h(options.lines ? "textarea" : "input", {
+    type: options.lines ? null : "text", rows: options.lines ? 2 : null, autocomplete: "off", value: c.job.value(at) ?? "",
     oninput: options.onchange ? undefined : () => c.job.set(at, input.value || undefined),
     onchange: options.onchange ? () => options.onchange(input.value.trim()) : undefined,
   });

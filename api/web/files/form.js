@@ -1,8 +1,11 @@
 // The form of the job. It is built anew when there is something more or less to
 // show, and left alone while somebody types into it.
 import { fill } from "./dom.js";
+import { markingForm } from "./marking-form.js";
 import { moneyForm, nameForm } from "./money-form.js";
 import { partForm } from "./part-form.js";
+import { productForm } from "./product-form.js";
+import { regionForm } from "./region-form.js";
 import { stepForm } from "./step-form.js";
 
 /**
@@ -12,7 +15,7 @@ import { stepForm } from "./step-form.js";
 export function mountForm(root, job, catalogue, units, faces) {
   const context = { job, catalogue, faces, refreshed: new WeakMap(), opened: new Map(), focusOn: (at) => focusOn(root, at), get system() { return units.system; } };
   const draw = () => {
-    fill(root, nameForm(context), partForm(context), stepForm(context), moneyForm(context));
+    fill(root, nameForm(context), partForm(context), regionForm(context), markingForm(context), stepForm(context), productForm(context), moneyForm(context));
     root.dispatchEvent(new CustomEvent("drawn"));
   };
   const react = (what) => {

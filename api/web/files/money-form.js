@@ -4,8 +4,10 @@ import { h } from "./dom.js";
 import { numberField, textField } from "./field.js";
 import { list } from "./lenient.js";
 import { freeId } from "./new-part.js";
+import { below } from "./pointer.js";
 import { rows } from "./rows.js";
 import { choices } from "./choices.js";
+import { labourFields, supplyForm } from "./supply-form.js";
 import { plural } from "./words.js";
 
 /** nameForm shows what the job is called. */
@@ -27,7 +29,8 @@ export function moneyForm(c) {
       rate("/labour/paid_rate", "Paid people"), rate("/labour/contract_rate", "Contractor"),
       numberField(c, "/tax_percent", { name: "tax_percent", empty: "0", hint: "on materials and cash items" }),
       textField(c, "/currency", { label: "Currency", hint: "three letters, such as USD" }), itemRows(c)]),
-    also(c.job.document));
+    more(c, "crew", "How the crew works", labourFields.map(([name, label, empty]) => numberField(c, below("/labour", name), { name, label, empty }))),
+    supplyForm(c), also(c.job.document));
 }
 
 /** Money stays the text that was typed, so that 24.00 remains 24.00. */
@@ -46,8 +49,8 @@ function itemRows(c) {
 
 /** also says what else the job holds that this form does not show. */
 function also(job) {
-  const kinds = [["regions", "region"], ["markings", "marking"], ["products", "product of its own", "products of its own"], ["test_patches", "test patch", "test patches"]];
+  const kinds = [["test_patches", "test patch", "test patches"]];
   const held = kinds.filter(([name]) => list(job[name]).length > 0).map(([name, one, many]) => plural(job[name].length, one, many));
   if (held.length === 0) return null;
-  return h("p", { class: "hint" }, `The job also has ${held.join(", ")}; they are counted, and changed in the job text below.`);
+  return h("p", { class: "hint" }, `The job also has ${held.join(", ")}; counted too, and changed in the job text below.`);
 }

@@ -59,14 +59,14 @@ async function assemble(known, offered) {
   mountSketches($("form"), job, units);
   const raw = mountRaw($("job-text"), $("job-text-details"), job);
   const show = mountResults({ block: $("headline"), first: $("results-first"), main: $("results-body"), rest: $("results-rest"), voice: $("voice") });
-  const showFaults = mountFaults($("form"), $("faults"), (pointer) => form.focusOn(pointer) || raw.open());
+  const showFaults = mountFaults($("form"), $("faults"), units, (pointer) => form.focusOn(pointer) || raw.open());
   mountDownloads($("downloads"), { job, units, latest: () => estimator.latest, report });
   mountRange($("range"), estimator, report);
   mountPrint($("results"), $("print"));
   mountUndo($("replaced"), job, () => $("form-head").focus());
   mountStart({ list: $("examples"), file: $("open-file"), paste: $("paste") }, offered.examples, job, {
     saveJob: () => save(job.text, "application/json", fileName(job) + ".job.json"),
-    toText: () => raw.open({ chosen: true }), started, report,
+    bought, units, toText: () => raw.open({ chosen: true }), started, report,
   });
   if (restored) $("start").open = false;
   follow(show, showFaults);
@@ -77,6 +77,12 @@ async function assemble(known, offered) {
 function started() {
   report("");
   $("form-head").focus();
+}
+
+/** bought leads to the list of what to buy, once it is there. */
+function bought() {
+  report("");
+  estimator.addEventListener("done", () => $("buy")?.focus(), { once: true });
 }
 
 /** follow shows what the estimator tells, from where it stands. */

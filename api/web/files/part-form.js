@@ -21,7 +21,7 @@ export function partForm(c) {
   const add = h("button", { type: "button", "data-focus": "/components+", onclick: () => addPart(c, select.value) }, "Add part");
   return h("section", { "aria-labelledby": "parts-head" },
     h("h3", { id: "parts-head" }, "Parts and their sizes"),
-    h("p", { class: "hint" }, "Type a size as you measured it: 1.27, 127 cm, 50 in, 4 ft 2 in."),
+    h("p", { class: "hint" }, "Type a size as you measured it: 1.27, 127 cm, 50 in, 4 ft 2 in. Where you are not sure: 1.2 / 1.3 / 1.5, which is low / likely / high."),
     parts.map((part, i) => partCard(c, part, i, parts.length)),
     h("div", { class: "add" }, h("label", { for: id }, "Another part, shaped like"), select, add));
 }

@@ -8,11 +8,11 @@ function renamed(name, from, to) {
   return face === undefined ? to : `${to}/${face}`;
 }
 
-/** renamePart changes the id of a part and of all that speaks of it. */
-export function renamePart(job, index, to) {
-  const from = job.components[index].id;
-  job.components[index].id = to;
-  if (!from || list(job.components).some((part, i) => i !== index && part.id === from)) return;
+/** renamePart changes the id of a part, or of a region, and of all that speaks of it. */
+export function renamePart(job, index, to, kind = "components") {
+  const from = job[kind][index].id;
+  job[kind][index].id = to;
+  if (!from || list(job[kind]).some((part, i) => i !== index && part.id === from)) return;
   for (const step of list(job.steps)) if (Array.isArray(step.on)) step.on = step.on.map((name) => renamed(name, from, to));
   for (const region of list(job.regions)) if (Array.isArray(region.of)) region.of = region.of.map((name) => renamed(name, from, to));
   for (const marking of list(job.markings)) if (typeof marking.on === "string") marking.on = renamed(marking.on, from, to);

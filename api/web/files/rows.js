@@ -4,7 +4,7 @@ import { freshId, h } from "./dom.js";
 import { holder } from "./field.js";
 import { isRange, list } from "./lenient.js";
 import { below } from "./pointer.js";
-import { fieldText, fieldValue, suffixOf, unitName } from "./units.js";
+import { fieldText, numberOrRange, suffixOf, unitName } from "./units.js";
 
 /**
  * rows shows the list at a pointer. columns: {key, name, label, values, text};
@@ -55,21 +55,12 @@ function cell(c, at, column, which) {
     return holder(at, { class: "cell" }, select);
   }
   const input = h("input", { ...named, type: "text", autocomplete: "off", size: column.text ? 16 : 7, value: cellText(value, suffix, c.system) });
-  input.addEventListener("input", () => c.job.set(at, column.text ? input.value || undefined : cellValue(input.value, suffix, c.system)));
+  input.addEventListener("input", () => c.job.set(at, column.text ? input.value || undefined : numberOrRange(input.value, suffix, c.system)));
   return holder(at, { class: "cell" }, input);
 }
-
-const range = /^(.+)\/(.+)\/(.+)$/;
 
 /** A range stands in a cell as "1400 / 1800 / 2600". */
 function cellText(value, suffix, system) {
   if (!isRange(value)) return fieldText(value, suffix, system);
   return ["low", "likely", "high"].map((part) => fieldText(value[part], suffix, system)).join(" / ");
-}
-
-function cellValue(typed, suffix, system) {
-  const three = typed.match(range);
-  if (!three) return fieldValue(typed, suffix, system);
-  const [low, likely, high] = three.slice(1).map((part) => fieldValue(part, suffix, system));
-  return { low, likely, high };
 }

@@ -5,13 +5,13 @@ import { list } from "./lenient.js";
 import { sentence } from "./words.js";
 
 /** selection shows the choice at a pointer as boxes to tick. */
-export function selection(c, at) {
+export function selection(c, at, { title = "Done on", regions = true } = {}) {
   const job = c.job.document;
   const parts = list(job.components).filter((part) => part.id);
-  const whole = [...parts, ...list(job.regions).filter((entry) => entry.id)].map((entry) => ({ value: entry.id, text: entry.name || entry.id }));
+  const whole = [...parts, ...list(regions ? job.regions : []).filter((entry) => entry.id)].map((entry) => ({ value: entry.id, text: entry.name || entry.id }));
   const known = (name) => whole.some((entry) => entry.value === name) || parts.some((part) => isFaceOf(name, part));
   const unknown = list(c.job.value(at)).filter((name) => !known(name)).map((value) => ({ value, text: `${value} (not in the job)` }));
-  return boxes(c, at, "Done on", [...whole, ...unknown], someFaces(c, at, parts));
+  return boxes(c, at, title, [...whole, ...unknown], someFaces(c, at, parts));
 }
 
 /** someFaces offers single faces; it stays true to what the parts have. */

@@ -1,6 +1,6 @@
 // The fields of a shape, made from what the server says of its kind.
 import { h } from "./dom.js";
-import { choiceField, holder, numberField, textField } from "./field.js";
+import { checkField, choiceField, holder, numberField, textField } from "./field.js";
 import { list, object } from "./lenient.js";
 import { holeRows } from "./hole-rows.js";
 import { below } from "./pointer.js";
@@ -25,6 +25,12 @@ export function shapeFields(c, at, kind) {
   return [main, rest];
 }
 
+/** fieldsOf makes the fields of a kind of figure that the server described. */
+export function fieldsOf(c, at, entry, fields) {
+  const example = object(entry.example);
+  return fields.map((field) => one(c, at, entry.kind, field, example, Array.isArray(c.job.value(below(at, field.name)) ?? example[field.name])));
+}
+
 const listNames = new Set(["outline", "holes", "stations"]);
 const open = new Set(["holes", "stations"]); // shown even where there are none yet
 const optional = new Set(["corner_radius_m", "thickness_mm", "trailing_edge", "camber_ratio", "camber_position_ratio"]);
@@ -36,7 +42,8 @@ function one(c, shapeAt, kind, field, example, isList) {
   const words = choices(field.name, kind);
   if (words) return choiceField(c, at, { label: label(field.name), hint: field.doc, empty: "default", values: named(words) });
   if (sample !== null && typeof sample === "object" && !("likely" in sample)) return groupField(c, at, kind, field, sample, object(example[field.name]));
-  if (typeof sample === "string" && !field.unit && !field.limits) return textField(c, at, { label: label(field.name), hint: field.doc });
+  if (typeof sample === "boolean") return checkField(c, at, { label: label(field.name), hint: field.doc, otherwise: example[field.name] ?? false });
+  if (typeof sample === "string" && !field.unit && !field.limits) return textField(c, at, { label: label(field.name), hint: field.doc, lines: field.name === "text" });
   return numberField(c, at, { name: field.name, plain: Boolean(field.limits && !field.unit), hint: field.doc, limits: field.limits });
 }
 
@@ -54,6 +61,7 @@ function groupField(c, at, kind, field, sample, example) {
 const columnsOf = {
   outline: [{ key: 0, name: "x_m", label: "Across, x" }, { key: 1, name: "y_m", label: "Up, y" }],
   profile: [{ key: 0, name: "x_m", label: "Along, x" }, { key: 1, name: "r_m", label: "From the axis, r" }],
+  points: [{ key: 0, name: "x_m", label: "Across, x" }, { key: 1, name: "y_m", label: "Up, y" }],
   stations: ["x_m", "width_m", "height_m", "exponent", "z_m"].map(column),
 };
 

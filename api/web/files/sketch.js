@@ -9,8 +9,8 @@ const pause = 300; // ms after the last key
 const most = 30; // drawings kept
 
 /** sketch is the place of the drawing of a shape at a pointer. */
-export function sketch(at, title, kind) {
-  return h("figure", { class: "sketch", "data-sketch": at, hidden: true },
+export function sketch(at, title, kind, calculator = "area") {
+  return h("figure", { class: "sketch", "data-sketch": at, "data-calculator": calculator, hidden: true },
     h("a", { target: "_blank", title: "Open it larger, in a page of its own" },
       h("img", { alt: `Drawing to scale of ${title}, ${sentence(kind ?? "shape").toLowerCase()}, with its dimensions` })));
 }
@@ -20,7 +20,7 @@ export function mountSketches(root, job, units) {
   const drawn = new Map(); // request -> address of a drawing, or "" where there is none
   let timer = 0;
   const places = () => [...root.querySelectorAll("details[open] > .inside > [data-sketch]")];
-  const wanted = (place) => JSON.stringify([units.system, object(job.value(place.dataset.sketch))]);
+  const wanted = (place) => JSON.stringify([place.dataset.calculator, units.system, object(job.value(place.dataset.sketch))]);
   const show = () => places().filter((place) => !showKnown(place, drawn.get(wanted(place))));
   const draw = async () => {
     for (const place of show()) await fetchInto(drawn, wanted(place));
@@ -47,9 +47,9 @@ function showKnown(place, address) {
 }
 
 async function fetchInto(drawn, request) {
-  const [system, shape] = JSON.parse(request);
+  const [calculator, system, shape] = JSON.parse(request);
   try {
-    drawn.set(request, URL.createObjectURL(await drawing(shape, system)));
+    drawn.set(request, URL.createObjectURL(await drawing(calculator, shape, system)));
   } catch (error) {
     if (error instanceof Refused) drawn.set(request, "");
   }

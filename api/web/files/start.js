@@ -1,5 +1,6 @@
 // Where a job comes from: an example, nothing, a file, or pasted text.
 import { ask } from "./ask.js";
+import { askPanel } from "./guide.js";
 import { fill, h } from "./dom.js";
 import { sentence } from "./words.js";
 
@@ -13,9 +14,17 @@ export function simplestFirst(examples) {
 }
 
 /** mountStart fills the list of examples and connects file and paste. */
-export function mountStart({ list, file, paste }, examples, job, { saveJob, toText, started, report }) {
+export function mountStart({ list, file, paste }, examples, job, { saveJob, toText, started, bought, units, report }) {
   const blank = { id: "empty-job", doc: "No parts and no steps yet: add your own.", job: empty };
-  fill(list, [...simplestFirst(examples), blank].map((example) => h("li", {}, h("button", { type: "button", "data-example": example.id, onclick: () => begin(example) },
+  const panel = examples.find((example) => example.id === "one-panel");
+  const guided = h("li", {}, h("button", { type: "button", "data-guide": "panel", onclick: () => guide() }, h("strong", {}, "I need primer for a panel"), h("span", {}, "Four questions, and the list of what to buy.")));
+  const guide = async () => {
+    const made = await askPanel(panel.job, units.system);
+    if (!made || !(await mayReplace(job, saveJob))) return;
+    job.pasteOver(JSON.stringify(made, null, 2));
+    bought();
+  };
+  fill(list, guided, [...simplestFirst(examples), blank].map((example) => h("li", {}, h("button", { type: "button", "data-example": example.id, onclick: () => begin(example) },
     h("strong", {}, sentence(example.id)), h("span", {}, example.doc)))));
 
   const begin = async (example) => {

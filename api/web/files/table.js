@@ -9,7 +9,7 @@ import { freshId, h } from "./dom.js";
 export function table(caption, heads, rows, foot) {
   const id = freshId("caption");
   const line = (cells) => h("tr", {}, cells.map((cell, i) => h(i === 0 ? "th" : "td", { class: heads[i].number ? "number" : null, scope: i === 0 ? "row" : null }, cell)));
-  const head = h("tr", {}, heads.map(({ text, unit, number }) => h("th", { scope: "col", class: number ? "number" : null }, text, unit ? [" ", h("span", { class: "unit" }, unit)] : null)));
+  const head = h("tr", {}, heads.map(({ text, unit, number }) => h(text ? "th" : "td", { scope: text ? "col" : null, class: number ? "number" : null }, text, unit ? [" ", h("span", { class: "unit" }, unit)] : null)));
   return h("div", { class: "scroll", role: "group", tabindex: "0", "aria-labelledby": id },
     h("table", {}, h("caption", { id }, caption), h("thead", {}, head), h("tbody", {}, rows.map(line)), foot ? h("tfoot", {}, line(foot)) : null));
 }

@@ -45,7 +45,7 @@ function rounded(value, unit) {
 }
 
 const bare = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
-const hasUnit = /[\p{L}'"′″°%]/u;
+const hasUnit = /[\p{L}'"′″‘’“”°%]/u;
 
 /**
  * fieldValue is what the job holds for what was typed: undefined for nothing,
@@ -63,6 +63,26 @@ export function fieldValue(typed, suffix, system) {
     return foreign ? `${text} ${shown}` : Number.isFinite(number) ? number : text;
   }
   return unit && !hasUnit.test(text) && !text.includes(",") ? `${text} ${shown}` : text;
+}
+
+/** numberOrRange reads "25 / 30 / 45" as low, likely and high, and all else as fieldValue does. */
+export function numberOrRange(typed, suffix, system) {
+  const three = typed.match(/^([^/]+)\/([^/]+)\/([^/]+)$/) ?? typed.match(/^(.+) \/ (.+) \/ (.+)$/);
+  if (!three) return fieldValue(typed, suffix, system);
+  const [low, likely, high] = three.slice(1).map((part) => fieldValue(part, suffix, system));
+  return { low, likely, high };
+}
+
+/** bothUnits sets the US value beside every SI value in a sentence. */
+export function bothUnits(text, system) {
+  if (system !== "us") return text;
+  return text.replace(/(-?\d[\d.]*(?:e[+-]?\d+)?) ([^\s,;:)]+)(?=[\s,;:)]|$)/g, (whole, number, printed) => {
+    const unit = printed.replace(/\.$/, "");
+    const known = unitsByPrinted.get(unit);
+    if (!known || known.us === known.si) return whole;
+    const [shown, name] = limit(Number(number) / known.factor + known.offset, known.us);
+    return `${number} ${unit} (${Number(shown.toPrecision(3))} ${name})${printed.slice(unit.length)}`;
+  });
 }
 
 /**

@@ -7,7 +7,7 @@ const own = new Map(Object.entries({
   x_m: "Across, x", y_m: "Up, y", z_m: "Height of centre", skin_mm: "Skin thickness",
   existing_film_um: "Paint on it now", existing_film_density_kg_l: "Density of that paint",
   extra_area_percent: "Extra area", dry_film_um: "Dry film, each coat", dry_film_kg: "Dry film",
-  voc_kg: "Solvent into the air", hvlp: "HVLP", naca: "NACA four-digit", setup_h: "Set up and clear away",
+  voc_g_l: "VOC", voc_kg: "Solvent into the air", hvlp: "HVLP", naca: "NACA four-digit", setup_h: "Set up and clear away",
   loss_percent: "Mixed but never sprayed", rate_m2_h: "Area done in an hour", i: "I-section",
 }));
 
