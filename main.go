@@ -30,6 +30,7 @@ import (
 	"filmbuild/estimate/ranges"
 	"filmbuild/estimate/report"
 	"filmbuild/estimate/sheets"
+	"filmbuild/estimate/takeoff"
 	"filmbuild/estimate/target"
 	"filmbuild/estimate/units"
 	"filmbuild/products"
@@ -61,6 +62,11 @@ const usage = `filmbuild works out what it takes to strip a large static machine
                   [-format table|json] [-example NAME] [FILE|-]
         the largest area, or the thickest film plan, that a budget or a stock
         covers
+  filmbuild import FILE...
+        the job that tables make (CSV, XLSX), as JSON; the names of CSV files tell
+        what they hold: components, steps, products, items
+  filmbuild export [-format xlsx|zip] [-example NAME] [FILE|-]
+        a job as tables to fill in: a workbook, or CSV files in an archive
   filmbuild check FILE|-
         list every fault of a job
   filmbuild version
@@ -93,7 +99,7 @@ func run(args []string, s streams) int {
 	} else if len(args) > 0 && (args[0] == "-h" || args[0] == "-help" || args[0] == "--help") {
 		name = "help"
 	}
-	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "sheet": draw, "check": check, "compare": compareWays, "solve": solve, "version": version, "help": help}
+	commands := map[string]func([]string, streams) int{"serve": serve, "estimate": work, "sheet": draw, "import": importTables, "export": exportTables, "check": check, "compare": compareWays, "solve": solve, "version": version, "help": help}
 	command, known := commands[name]
 	if !known {
 		fmt.Fprintf(s.err, "there is no command %q\n\n%s", name, usage)
@@ -158,8 +164,7 @@ func work(args []string, s streams) int {
 	err = errors.Join(err, trials.check(form.Format, form.Table))
 	data, readErr := input(flags.Arg(0), *name, s)
 	if err = errors.Join(err, readErr); err != nil {
-		fmt.Fprintln(s.err, err)
-		return lineFault
+		return refused(err, s.err, s)
 	}
 	catalogue, err := products.Load()
 	if err != nil {
@@ -283,8 +288,7 @@ func draw(args []string, s streams) int {
 	_, err := units.ParseSystem(wanted.Units)
 	data, readErr := input(flags.Arg(0), *name, s)
 	if err = errors.Join(err, readErr); err != nil {
-		fmt.Fprintln(s.err, err)
-		return lineFault
+		return refused(err, s.err, s)
 	}
 	catalogue, err := products.Load()
 	if err != nil {
@@ -437,8 +441,7 @@ func check(args []string, s streams) int {
 	}
 	data, err := input(flags.Arg(0), "", s)
 	if err != nil {
-		fmt.Fprintln(s.err, err)
-		return lineFault
+		return refused(err, s.out, s)
 	}
 	catalogue, err := products.Load()
 	if err != nil {
@@ -451,7 +454,96 @@ func check(args []string, s streams) int {
 	return done
 }
 
-// input reads a job from a file, from standard input or from the examples.
+// importTables prints the job that tables make.
+func importTables(args []string, s streams) int {
+	flags := flag.NewFlagSet("import", flag.ContinueOnError)
+	if code, ok := parse(flags, args, takeoff.MostFiles, s); !ok {
+		return code
+	}
+	if flags.NArg() == 0 {
+		fmt.Fprintf(s.err, "import wants files\n\n%s", usage)
+		return lineFault
+	}
+	job, err := tabled(flags.Args())
+	if err != nil {
+		return refused(err, s.err, s)
+	}
+	if _, err := s.out.Write(job); err != nil {
+		return broken(err, s)
+	}
+	return done
+}
+
+// exportTables writes a job as tables.
+func exportTables(args []string, s streams) int {
+	flags := flag.NewFlagSet("export", flag.ContinueOnError)
+	format := flags.String("format", "xlsx", "xlsx, or zip for CSV files in an archive")
+	name := flags.String("example", example.Default, "a built-in example, where no file is given")
+	if code, ok := parse(flags, args, 1, s); !ok {
+		return code
+	}
+	write, known := map[string]func([]byte, *estimate.Reader, *products.Catalogue) ([]byte, error){"xlsx": takeoff.Export, "zip": takeoff.ExportArchive}[*format]
+	if !known {
+		fmt.Fprintf(s.err, "format %q is not known; give xlsx or zip\n", *format)
+		return lineFault
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return broken(err, s)
+	}
+	job, err := input(flags.Arg(0), *name, s)
+	if err != nil {
+		return refused(err, s.err, s)
+	}
+	data, err := write(job, estimate.NewReader(beside(flags.Arg(0))), catalogue)
+	if err != nil {
+		return faulty(err, s.err)
+	}
+	if _, err := s.out.Write(data); err != nil {
+		return broken(err, s)
+	}
+	return done
+}
+
+// tabled makes a job of tables. The error is one of a file, or a *tablesError.
+func tabled(names []string) ([]byte, error) {
+	var files []takeoff.File
+	for _, name := range names {
+		data, err := os.ReadFile(name)
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, takeoff.File{Name: filepath.Base(name), Data: data})
+	}
+	catalogue, err := products.Load()
+	if err != nil {
+		return nil, err
+	}
+	job, err := takeoff.Import(files, estimate.NewReader(beside(names[0])), catalogue)
+	if err != nil {
+		return nil, &tablesError{err}
+	}
+	return job, nil
+}
+
+// tablesError says that tables are at fault and not the command line.
+type tablesError struct{ cause error }
+
+func (e *tablesError) Error() string { return e.cause.Error() }
+
+// refused tells why there is no job: the faults of its tables on out, or what is
+// wrong with the command line.
+func refused(err error, out io.Writer, s streams) int {
+	var tables *tablesError
+	if errors.As(err, &tables) {
+		return faulty(tables.cause, out)
+	}
+	fmt.Fprintln(s.err, err)
+	return lineFault
+}
+
+// input reads a job from a file, a table or a workbook of tables among them,
+// from standard input or from the examples.
 func input(file, name string, s streams) ([]byte, error) {
 	switch file {
 	case "":
@@ -459,6 +551,9 @@ func input(file, name string, s streams) ([]byte, error) {
 		return e.Job, err
 	case "-":
 		return io.ReadAll(io.LimitReader(s.in, api.MostBody))
+	}
+	if ending := strings.ToLower(filepath.Ext(file)); ending == ".csv" || ending == ".xlsx" {
+		return tabled([]string{file})
 	}
 	return os.ReadFile(file)
 }
@@ -482,7 +577,10 @@ func faulty(err error, out io.Writer) int {
 	}
 	for _, f := range list.Faults {
 		at := f.Pointer
-		if at == "" {
+		switch {
+		case f.Cell != nil:
+			at = f.Cell.String()
+		case at == "":
 			at = "the job"
 		}
 		fmt.Fprintf(out, "%s: %s [%s]\n", at, f.Detail, f.Code)

@@ -10,6 +10,8 @@
 //	@description				Errors are problem documents (RFC 9457) that list every fault of the input at once, each with a JSON pointer and a stable code.
 //	@tag.name					estimates
 //	@tag.description			A whole job in, the whole answer out.
+//	@tag.name					take-offs
+//	@tag.description			Tables that people fill in, in and out.
 //	@tag.name					calculations
 //	@tag.description			One question each. POST takes a JSON body; GET takes the same fields as query parameters, so that a spreadsheet can ask, and field asks for one value as bare text.
 //	@tag.name					meshes
@@ -85,6 +87,10 @@ func (s *Server) routes(r *gin.Engine) {
 	r.POST("/v1/estimates", s.estimates)
 	r.POST("/v1/sheets", s.sheets)
 	r.POST("/v1/comparisons", s.comparisons)
+	r.POST("/v1/takeoffs", s.takeoffs)
+	r.POST("/v1/tables", s.tables)
+	get(r, "/v1/templates", s.templates)
+	get(r, "/v1/templates/:name", s.template)
 	r.POST("/v1/solutions", s.solutions)
 	for _, calculator := range calculate.All() {
 		r.POST("/v1/calculations/"+calculator.Name, s.calculation(calculator))

@@ -9,9 +9,33 @@ import (
 
 // Fault is one thing wrong with an input.
 type Fault struct {
-	Pointer string `json:"pointer"` // RFC 6901 JSON pointer into the input; empty for the whole
-	Code    string `json:"code"`    // stable, for programs
-	Detail  string `json:"detail"`  // one sentence for people: what is wrong and what to do
+	Pointer string `json:"pointer"`        // RFC 6901 JSON pointer into the input; empty for the whole
+	Code    string `json:"code"`           // stable, for programs
+	Detail  string `json:"detail"`         // one sentence for people: what is wrong and what to do
+	Cell    *Cell  `json:"cell,omitempty"` // of a take-off: where it stands in the tables
+}
+
+// Cell is a place in the tables of a take-off.
+type Cell struct {
+	Sheet  string `json:"sheet"`            // name of the sheet or the file
+	Row    int    `json:"row,omitempty"`    // from 1; left out for the whole sheet
+	Column string `json:"column,omitempty"` // letters, as spreadsheets count; left out for the whole row
+	Head   string `json:"head,omitempty"`   // what the column is headed
+}
+
+// String says the place in words: components, row 3, column D (span [m]).
+func (c Cell) String() string {
+	said := c.Sheet
+	if c.Row > 0 {
+		said += fmt.Sprintf(", row %d", c.Row)
+	}
+	if c.Column != "" {
+		said += ", column " + c.Column
+	}
+	if c.Head != "" {
+		said += " (" + c.Head + ")"
+	}
+	return said
 }
 
 // Most is the number of faults that a List keeps; a List that has met more

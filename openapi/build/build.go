@@ -94,6 +94,7 @@ func named() []struct {
 		{reflect.TypeFor[api.Sources](), answered},
 		{reflect.TypeFor[api.Formulas](), answered},
 		{reflect.TypeFor[api.Examples](), answered},
+		{reflect.TypeFor[api.Templates](), answered},
 		{reflect.TypeFor[api.Health](), answered},
 		{reflect.TypeFor[api.Mesh](), answered},
 		{reflect.TypeFor[api.Readiness](), answered},

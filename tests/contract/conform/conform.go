@@ -28,6 +28,8 @@ type Description struct {
 // pictures makes drawings known to the checker, as texts.
 var pictures = sync.OnceFunc(func() {
 	openapi3filter.RegisterBodyDecoder("image/svg+xml", openapi3filter.FileBodyDecoder)
+	openapi3filter.RegisterBodyDecoder("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", openapi3filter.FileBodyDecoder)
+	openapi3filter.RegisterBodyDecoder("application/zip", openapi3filter.FileBodyDecoder)
 })
 
 // Read reads a description.
