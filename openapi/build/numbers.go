@@ -32,9 +32,9 @@ func numberSchemas() *object {
 			"type", "object",
 			"description", "A number that is not known exactly. Low may not be above likely, nor likely above high. A single calculation uses the likely value.",
 			"properties", obj(
-				"low", obj("type", []string{"number", "string"}, "description", "hardly ever less"),
-				"likely", obj("type", []string{"number", "string"}, "description", "what is expected"),
-				"high", obj("type", []string{"number", "string"}, "description", "hardly ever more"),
+				"low", obj("anyOf", oneTypeOf("number", "string"), "description", "hardly ever less"),
+				"likely", obj("anyOf", oneTypeOf("number", "string"), "description", "what is expected"),
+				"high", obj("anyOf", oneTypeOf("number", "string"), "description", "hardly ever more"),
 				"distribution", obj("type", "string", "enum", []string{"pert", "triangular"}, "default", "pert", "description", "how values spread between low and high")),
 			"required", []string{"low", "likely", "high"},
 			"additionalProperties", false),
@@ -50,7 +50,17 @@ func numberSchemas() *object {
 			"type", "object",
 			"description", "The one value that field asked for, under that name.",
 			"minProperties", 1, "maxProperties", 1,
-			"additionalProperties", obj("type", []string{"number", "string", "boolean"})))
+			"additionalProperties", obj("anyOf", oneTypeOf("number", "string", "boolean"))))
+}
+
+// oneTypeOf allows several types. A list under type would say the same, but
+// generators of clients cannot read it.
+func oneTypeOf(types ...string) []any {
+	var all []any
+	for _, one := range types {
+		all = append(all, obj("type", one))
+	}
+	return all
 }
 
 // fixedWords lists the words that some text fields are limited to, by type and

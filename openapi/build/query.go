@@ -162,7 +162,7 @@ func (p *parameter) schema() (schema *object, whole bool) {
 func queryForm(schema *object) *object {
 	switch schema.get("$ref") {
 	case "#/components/schemas/Quantity", "#/components/schemas/Number", "#/components/schemas/Money":
-		return obj("type", []string{"number", "string"})
+		return obj("anyOf", oneTypeOf("number", "string"))
 	case "#/components/schemas/Count":
 		return obj("type", "integer")
 	}

@@ -55,6 +55,7 @@ export function words(schema) {
   if (name !== null) return plainWords.has(name) ? { text: plainWords.get(name) } : { text: "", part: name };
   if (schema.const !== undefined) return { text: `always ${schema.const}` };
   if (schema.enum) return { text: "one of " + schema.enum.join(", ") };
+  if (schema.anyOf?.map((one) => one.type).join() === "number,string") return { text: plainWords.get("Quantity") };
   if (schema.anyOf) return merged(schema.anyOf.map(words));
   const types = [schema.type ?? "anything"].flat();
   if (types.includes("array")) {
