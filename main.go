@@ -47,7 +47,7 @@ const usage = `filmbuild works out what it takes to strip a large static machine
                      [-example NAME] [FILE|-]
         work a job out; without a file, the built-in example; TABLE is for
         csv: steps, order, areas, budget, buyers, lines, hours, funding, narrative,
-        range, drivers, curve; svg draws the range of the total, from N trials;
+        range, drivers, curve, inputs; svg draws the range of the total, from N trials;
         -single leaves the range out
   filmbuild sheet [-marking ID [-cut] | -face COMPONENT/FACE [-other]]
                   [-units si|us] [-date TEXT] [-example NAME] [FILE|-]

@@ -17,12 +17,12 @@ import (
 // estimates works a job out. It stores nothing.
 //
 //	@Summary		Work a job out
-//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As PDF it is the report, or with ?pages=job-sheets one page to each step. As a workbook (XLSX) its formulas are alive: change a number on the sheet Inputs and the rest follows. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form), narrative (the costs in plain words), range, drivers (what makes the total uncertain) or curve (how likely each total is to be enough); as SVG the range of the total is drawn; as text the table of the command line, ?units=si or us.
+//	@Description	A job goes in, the whole estimate comes out; nothing is stored. As PDF it is the report, or with ?pages=job-sheets one page to each step. As a workbook (XLSX) its formulas are alive: change a number on the sheet Inputs and the rest follows. As CSV one table is given, ?table=steps (default), order, areas, budget, buyers (who gets which order), lines (of the budget), hours (by role), funding (the rows of the funder's form), narrative (the costs in plain words), range, drivers (what makes the total uncertain) curve (how likely each total is to be enough) or inputs (what was drawn, and by which spread); as SVG the range of the total is drawn; as text the table of the command line, ?units=si or us.
 //	@Tags			estimates
 //	@Accept			json
 //	@Produce		json,text/csv,plain,image/svg+xml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet,application/pdf
 //	@Param			job		body		estimate.Job	true	"the job"
-//	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget, buyers, lines, hours, funding, narrative, range, drivers, curve)
+//	@Param			table	query		string			false	"which table, for CSV"	Enums(steps, order, areas, budget, buyers, lines, hours, funding, narrative, range, drivers, curve, inputs)
 //	@Param			trials	query		int				false	"how many times every uncertain number is drawn for the range; without it there is a range where the job states one, from 10000 trials"	minimum(1000)	maximum(1000000)
 //	@Param			seed	query		int				false	"of the draws; the same seed gives the same range"	default(1)	minimum(0)	maximum(9007199254740991)
 //	@Param			bom		query		string			false	"true puts the byte order mark in front, for spreadsheets that take UTF-8 for another code"	Enums(false, true)

@@ -13,6 +13,7 @@ import (
 	"filmbuild/estimate"
 	"filmbuild/estimate/fault"
 	"filmbuild/estimate/ranges"
+	"filmbuild/estimate/wire"
 	"filmbuild/products"
 )
 
@@ -172,17 +173,24 @@ func TestRefusedComparisons(t *testing.T) {
 	assert.ErrorContains(t, err, "/trials")
 }
 
-// No text makes the reader of comparisons fail other than by its own faults.
+// No text makes the reader of comparisons fail other than by its own faults, and
+// what it reads is a base and at most one way for each variant.
 func FuzzRead(f *testing.F) {
 	f.Add(`{"base": ` + base + `, "variants": [{"id": "v", "patch": {"steps": {"wash": null}}}]}`)
 	f.Add(`{"base": {}, "variants": [{"id": "v", "patch": {"steps": [{"id": "a"}]}}, null]}`)
+	f.Add(`{"base": {"items": [{"id": "a"}, {"id": "b"}]}, "variants": [{"id": "v", "patch": {"items": {"a": null, "b": {"x": [1, {"id": 2}]}, "c": {}}}}]}`)
+	reader := estimate.NewReader(nil)
 	f.Fuzz(func(t *testing.T, document string) {
-		r, err := compared(t, document, ranges.Options{Trials: 1000, Seed: 1})
+		faults := &fault.List{}
+		c, ways, err := read(reader, []byte(document), faults)
 		if err != nil {
-			require.Nil(t, r)
+			var syntax *wire.SyntaxError
+			require.ErrorAs(t, err, &syntax)
 			return
 		}
-		_, err = json.Marshal(r)
-		require.NoError(t, err)
+		require.LessOrEqual(t, len(ways), 1+len(c.Variants))
+		for _, w := range ways {
+			require.NotNil(t, w.job)
+		}
 	})
 }

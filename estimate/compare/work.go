@@ -34,6 +34,9 @@ func Work(ctx context.Context, reader *estimate.Reader, catalogue *products.Cata
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}
+	if err := ranges.Bearable(o.Trials, graphs...); err != nil {
+		return nil, err
+	}
 	base := graphs[0].Estimate
 	r := &Result{Name: c.Name, Currency: base.Currency, CatalogueVersion: base.CatalogueVersion, EngineVersion: base.EngineVersion, Trials: o.Trials, Seed: o.Seed, Method: method()}
 	if r.Name == "" {

@@ -3,6 +3,8 @@ package ranges
 import (
 	"fmt"
 
+	"filmbuild/estimate"
+	"filmbuild/estimate/fault"
 	"filmbuild/estimate/risk"
 )
 
@@ -35,4 +37,29 @@ func (o Options) Check(report func(pointer, code, detail string)) {
 	if o.Seed > MostSeed {
 		report("/seed", "out_of_range", fmt.Sprintf("seed is %d; it must be 0 to %d", o.Seed, uint64(MostSeed)))
 	}
+}
+
+// MostEffort bounds the trials of one answer: numbers drawn, worked out and
+// counted, about half a minute of one processor.
+const MostEffort = 4_000_000_000
+
+// Effort is how many numbers the trials of an estimate draw, work out and count.
+func Effort(g *estimate.Graph, trials int) int {
+	e := g.Estimate
+	return trials * (len(g.Model.Vertices) + len(g.Uncertain) + 2*len(e.Steps) + len(e.Order))
+}
+
+// Bearable returns a *fault.Error where some estimates need more effort together
+// than MostEffort.
+func Bearable(trials int, graphs ...*estimate.Graph) error {
+	sum := 0
+	for _, g := range graphs {
+		sum += Effort(g, trials)
+	}
+	if sum <= MostEffort {
+		return nil
+	}
+	var list fault.List
+	list.Addf("/trials", "too_many", "%d trials of a job as large as this take too long; ask for at most %d", trials, max(risk.LeastTrials, int(float64(trials)*MostEffort/float64(sum))))
+	return list.Err()
 }

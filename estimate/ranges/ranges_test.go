@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -174,6 +175,22 @@ func TestCorrelatedItems(t *testing.T) {
 	r, _ := worked(t, job(`, "correlation_group": "g"`, ""), Usual())
 	require.Len(t, r.Drivers, 1)
 	assert.Equal(t, "items of the group g", r.Drivers[0].Name)
+}
+
+// A job so large that its trials would take minutes is told how many it may have,
+// and that many are taken.
+func TestTooMuchEffort(t *testing.T) {
+	g := traced(t, `{"name": "x", "currency": "USD", "items": [{"id": "a", "amount": "700"}]}`)
+	large := slices.Repeat([]*estimate.Graph{g}, 1+MostEffort/Effort(g, risk.MostTrials))
+	err := Bearable(risk.MostTrials, large...)
+	var list *fault.Error
+	require.True(t, errors.As(err, &list))
+	assert.Equal(t, "too_many", list.Faults[0].Code)
+	var trials, most int
+	_, err = fmt.Sscanf(list.Faults[0].Detail, "%d trials of a job as large as this take too long; ask for at most %d", &trials, &most)
+	require.NoError(t, err)
+	assert.Less(t, most, risk.MostTrials)
+	assert.NoError(t, Bearable(most, large...))
 }
 
 func TestProgress(t *testing.T) {

@@ -26,6 +26,9 @@ func Work(ctx context.Context, g *estimate.Graph, o Options) (*estimate.Range, *
 	if o.Check(faults.At("")); !faults.Empty() {
 		return nil, nil, faults.Err()
 	}
+	if err := Bearable(o.Trials, g); err != nil {
+		return nil, nil, err
+	}
 	p, err := newPlan(g)
 	if err != nil {
 		return nil, nil, err

@@ -13,12 +13,12 @@ import (
 
 // Tables are the names of the tables that CSV prints.
 func Tables() []string {
-	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "masking", "colours", "funding", "narrative", "range", "drivers", "curve"}
+	return []string{"steps", "order", "areas", "budget", "buyers", "lines", "hours", "masking", "colours", "funding", "narrative", "range", "drivers", "curve", "inputs"}
 }
 
 // RangeTables are those of the tables that tell the range, for which trials must
 // be made.
-func RangeTables() []string { return []string{"range", "drivers", "curve"} }
+func RangeTables() []string { return []string{"range", "drivers", "curve", "inputs"} }
 
 // CSV returns one table of the estimate as RFC 4180 text in UTF-8: a head with the
 // units in the names, SI, a point for the decimals, CRLF at the ends of lines,
@@ -55,6 +55,8 @@ func CSV(e *estimate.Estimate, table string) ([]byte, error) {
 		rows = rangeRows(e)
 	case "drivers":
 		rows = driverRows(e)
+	case "inputs":
+		rows = inputRows(e)
 	case "curve":
 		rows = curveRows(e)
 	default:

@@ -51,3 +51,14 @@ func curveRows(e *estimate.Estimate) [][]string {
 	}
 	return rows
 }
+
+// inputRows is every number that was drawn, with where its spread comes from.
+func inputRows(e *estimate.Estimate) [][]string {
+	rows := [][]string{{"input", "name", "group", "unit", "low", "likely", "high", "distribution", "source"}}
+	if e.Range != nil {
+		for _, u := range e.Range.Inputs {
+			rows = append(rows, []string{text(u.Input), text(u.Name), text(u.Group), text(u.Unit), number(u.Low), number(u.Likely), number(u.High), u.Distribution, text(u.Source)})
+		}
+	}
+	return rows
+}

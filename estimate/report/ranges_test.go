@@ -47,7 +47,7 @@ func TestRangesFitTheTerminal(t *testing.T) {
 // Every figure of the range stands in its table, as a number that reads back.
 func TestRangeTables(t *testing.T) {
 	e := rangedExample(t, "jet-trainer")
-	for table, lines := range map[string]int{"range": 4 + 2*len(e.Steps) + len(e.Order), "drivers": 1 + len(e.Range.Drivers), "curve": 102} {
+	for table, lines := range map[string]int{"range": 4 + 2*len(e.Steps) + len(e.Order), "drivers": 1 + len(e.Range.Drivers), "curve": 102, "inputs": 1 + len(e.Range.Inputs)} {
 		text, err := CSV(e, table)
 		require.NoError(t, err)
 		rows, err := csv.NewReader(strings.NewReader(string(text))).ReadAll()

@@ -13,6 +13,10 @@ const (
 	MostTrials  = 1_000_000
 )
 
+// mostTallies bounds the tallies that goroutines keep apart, some 32 kB each: a
+// simulation of very many outputs has fewer goroutines.
+const mostTallies = 4_096
+
 // Plan is a simulation.
 type Plan struct {
 	Sampler *Sampler
@@ -53,7 +57,7 @@ func Simulate(ctx context.Context, p Plan) (*Outcome, error) {
 	if workers < 1 {
 		workers = runtime.GOMAXPROCS(0)
 	}
-	workers = min(workers, blocks)
+	workers = min(workers, blocks, max(1, mostTallies/max(1, p.Outputs)))
 	s := &simulation{plan: p, outcome: o, blocks: blocks, moments: make([]Moments, blocks*p.Outputs)}
 	tallies := make([][]*Tally, workers)
 	var group sync.WaitGroup

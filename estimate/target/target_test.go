@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -19,8 +20,11 @@ import (
 	"filmbuild/products"
 )
 
+// loaded is the catalogue, read once: it does not change.
+var loaded = sync.OnceValues(products.Load)
+
 func solved(t require.TestingT, question string) (*Answer, error) {
-	catalogue, err := products.Load()
+	catalogue, err := loaded()
 	require.NoError(t, err)
 	return Solve(context.Background(), estimate.NewReader(nil), catalogue, []byte(question))
 }
@@ -163,7 +167,8 @@ func TestStop(t *testing.T) {
 	assert.ErrorIs(t, err, context.Canceled)
 }
 
-// No text makes the reader of questions fail other than by its own faults.
+// No text makes a question fail other than by its own faults, and no answer takes
+// more than there is.
 func FuzzSolve(f *testing.F) {
 	f.Add(`{"job": ` + plain + `, "find": "area", "budget": "900"}`)
 	f.Add(`{"job": ` + plain + `, "find": "film", "steps": ["coat"], "stock": [{"product": "paint-x", "quantity": 3}]}`)
