@@ -24,6 +24,10 @@ func fuzzMesh(t *testing.T, format string, data []byte, sized bool) {
 	if (err == nil) != (err2 == nil) || (err != nil && err.Error() != err2.Error()) {
 		t.Fatalf("in one piece: %v; byte by byte: %v", err, err2)
 	}
+	plain, err3 := Measure(context.Background(), bytes.NewReader(data), Options{Unit: "mm", Format: o.Format, Size: o.Size}) // in blocks, where it can be
+	if (err == nil) != (err3 == nil) || (err != nil && err.Error() != err3.Error()) {
+		t.Fatalf("with checks: %v; without: %v", err, err3)
+	}
 	if err != nil {
 		var broken *FileError
 		if !errors.As(err, &broken) || broken.Code == "" || broken.Detail == "" {
@@ -33,6 +37,9 @@ func fuzzMesh(t *testing.T, format string, data []byte, sized bool) {
 	}
 	if r.AreaM2 != again.AreaM2 || r.VolumeM3 != again.VolumeM3 {
 		t.Fatalf("in one piece %g m², byte by byte %g m²", r.AreaM2, again.AreaM2)
+	}
+	if math.Abs(plain.AreaM2-r.AreaM2) > 1e-12*r.AreaM2 || plain.Box != r.Box || plain.Polygons.ZeroArea != r.Polygons.ZeroArea {
+		t.Fatalf("with checks %g m² in %v, without %g m² in %v", r.AreaM2, r.Box, plain.AreaM2, plain.Box)
 	}
 	if _, err := json.Marshal(r); err != nil {
 		t.Fatal(err)
