@@ -12,6 +12,10 @@ import (
 // pages serves the page, its files and the reader of the API description.
 func (s *Server) pages(r *gin.Engine) {
 	for path, file := range web.Files() {
+		if path == formulaPath {
+			get(r, path, s.formulaPage(file))
+			continue
+		}
 		get(r, path, func(c *gin.Context) { static(c, file) })
 	}
 }

@@ -108,6 +108,8 @@ func (s *Server) routes(r *gin.Engine) {
 	get(r, "/v1/formulas", s.formulas)
 	get(r, "/v1/examples", s.examples)
 	get(r, "/v1/examples/:id", s.example)
+	get(r, "/v1/examples/:id/estimate", s.exampleEstimate)
+	get(r, "/v1/examples/:id/estimate.csv", s.exampleTable)
 	get(r, "/openapi.json", s.describe)
 	get(r, "/healthz", s.health)
 	get(r, "/readyz", s.ready)

@@ -58,6 +58,8 @@ func place(name string) string {
 		return "/"
 	case "docs.html":
 		return "/docs"
+	case "formula.html":
+		return "/docs/formula"
 	default:
 		return "/web/" + base
 	}

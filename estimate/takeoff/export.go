@@ -70,7 +70,7 @@ func tabled(job []byte, reader *estimate.Reader, catalogue *products.Catalogue) 
 }
 
 func layOut(job *object) []sheet {
-	b := newBook()
+	b := theBook()
 	var sheets []sheet
 	listed := map[string]bool{}
 	for _, t := range b.tables {

@@ -22,7 +22,7 @@ import (
 // A take-off without a table job gets a name and the currency of its prices'
 // heads, or of the catalogue; its note says so.
 func Import(files []File, reader *estimate.Reader, catalogue *products.Catalogue) ([]byte, error) {
-	in := &intake{book: newBook(), faults: newGathered(), job: newObject(), ids: map[string]map[string]*element{}}
+	in := &intake{book: theBook(), faults: newGathered(), job: newObject(), ids: map[string]map[string]*element{}}
 	if len(files) == 0 || len(files) > MostFiles {
 		in.faults.add(fault.Cell{Sheet: "take-off"}, "", "too_many", fmt.Sprintf("a take-off is one file, or up to %d", MostFiles))
 		return nil, in.faults.err()
@@ -176,7 +176,7 @@ func (in *intake) recognise(g grid) (filled, bool) {
 		return f, false
 	}
 	var fit []string
-	for _, t := range append(in.book.tables, in.book.job) {
+	for _, t := range in.book.all {
 		if in.fits(t, g.rows[f.head]) {
 			f.table = t
 			fit = append(fit, t.name)

@@ -4,6 +4,7 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+	"sync"
 
 	"filmbuild/estimate"
 	"filmbuild/estimate/wire"
@@ -27,16 +28,20 @@ const jobTable = "job"
 // rest is the column of what no other column holds.
 const rest = "rest"
 
-// book is every table, in the order in which they are read.
+// book is every table, in the order in which they are read. It does not change.
 type book struct {
 	tables []*table
 	job    *table
+	all    []*table // with that of the job
 }
+
+// theBook is made once: it follows from types, which do not change.
+var theBook = sync.OnceValue(newBook)
 
 // Tables lists the names of the tables that a take-off may have.
 func Tables() []string {
 	names := []string{jobTable}
-	for _, t := range newBook().tables {
+	for _, t := range theBook().tables {
 		names = append(names, t.name)
 	}
 	return names
@@ -81,8 +86,11 @@ func newBook() *book {
 			t.columns = append(t.columns, packColumns(own, unions)...)
 		}
 	}
-	b.job = &table{name: jobTable, columns: slices.DeleteFunc(whole.columns, func(c column) bool { return b.find(c.path) != nil })}
-	for _, t := range append(b.tables, b.job) {
+	b.job = &table{name: jobTable, columns: slices.DeleteFunc(whole.columns, func(c column) bool {
+		return slices.ContainsFunc(b.tables, func(t *table) bool { return t.name == c.path })
+	})}
+	b.all = append(slices.Clone(b.tables), b.job)
+	for _, t := range b.all {
 		t.index()
 	}
 	return b
@@ -98,8 +106,8 @@ func packColumns(product *collected, unions wire.Unions) []column {
 }
 
 func (b *book) find(name string) *table {
-	for _, t := range append(b.tables, b.job) {
-		if t != nil && t.name == name {
+	for _, t := range b.all {
+		if t.name == name {
 			return t
 		}
 	}

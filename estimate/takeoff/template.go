@@ -50,7 +50,7 @@ func WriteTemplate(name string) ([]byte, error) {
 // alone is one table of a job without those of the lists in it: a part that has
 // such lists is left out, and the first pack of a product stands in its row.
 func alone(job *object, name string) sheet {
-	t := newBook().find(name)
+	t := theBook().find(name)
 	d := drafted(t)
 	for _, e := range objects(job.of[t.list]) {
 		if v, _ := e.get("shape.stations"); v != nil {
@@ -72,7 +72,7 @@ func alone(job *object, name string) sheet {
 // about is the sheet that lists every column of every table; reading leaves it
 // out.
 func about() sheet {
-	b := newBook()
+	b := theBook()
 	s := sheet{name: "about", heads: []string{"table", "head", "also", "what it is"}}
 	for _, t := range append([]*table{b.job}, b.tables...) {
 		for _, c := range t.columns {
