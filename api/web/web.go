@@ -8,9 +8,12 @@ import (
 	"crypto/sha256"
 	"embed"
 	"encoding/hex"
+	"fmt"
 	"io/fs"
 	"mime"
 	"path"
+	"regexp"
+	"slices"
 )
 
 //go:embed files
@@ -48,7 +51,32 @@ func Files() map[string]File {
 		served[place(name)] = NewFile(kind(name), data)
 		return nil
 	}) // an embedded tree cannot fail to be read
+	page := served["/"]
+	served["/"] = NewFile(page.Kind, bytes.Replace(page.Data, []byte(preloads), links(served, "/web/page.js"), 1))
 	return served
+}
+
+// preloads is where the page names its modules.
+const preloads = "<!-- modules -->\n"
+
+var imported = regexp.MustCompile(`from "\./([^"]+)"`)
+
+// links tells the browser of every module that a module needs, however deep, so
+// that it asks for all of them at once and not as it finds them.
+func links(served map[string]File, module string) []byte {
+	needed := []string{module}
+	for i := 0; i < len(needed); i++ {
+		for _, found := range imported.FindAllSubmatch(served[needed[i]].Data, -1) {
+			if other := "/web/" + string(found[1]); !slices.Contains(needed, other) {
+				needed = append(needed, other)
+			}
+		}
+	}
+	var tags bytes.Buffer
+	for _, other := range needed[1:] {
+		fmt.Fprintf(&tags, "<link rel=\"modulepreload\" href=\"%s\">\n", other)
+	}
+	return tags.Bytes()
 }
 
 // place is the path that a file is served at.

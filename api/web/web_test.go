@@ -42,3 +42,13 @@ func TestNothingInline(t *testing.T) {
 		}
 	}
 }
+
+// All modules of the page are asked for at once.
+func TestPageNamesItsModules(t *testing.T) {
+	files := Files()
+	page := string(files["/"].Data)
+	for _, deep := range []string{"job.js", "format.js", "unit-table.js", "range-chart.js"} {
+		assert.Contains(t, page, `<link rel="modulepreload" href="/web/`+deep+`">`)
+	}
+	assert.NotContains(t, page, preloads)
+}
