@@ -1,7 +1,7 @@
 // The job as it stands: its text, which is what is sent, and the document that
 // the form shows. Both change together; a text that is not a job leaves the
 // last document that was one.
-import { keep, kept } from "./kept.js";
+import { forget, keep, kept, ofThisWindow } from "./kept.js";
 import { read, write } from "./pointer.js";
 import { isJob, list } from "./lenient.js";
 
@@ -15,10 +15,16 @@ export class Job extends EventTarget {
   builtIn = ""; // the text it was started from, where that is not the user's own
   readable = true; // the text is a job that the form can show
   safe = true; // this browser keeps it
+  contested = false; // another window has kept another job
+  #stamp = null; // of what was kept or read last
 
   /** restore takes up the job that was kept; false where there is none. */
   restore() {
-    const stored = kept("job");
+    const mine = kept("mine", ofThisWindow);
+    const shared = kept("job");
+    const stored = mine ?? shared;
+    this.contested = mine !== undefined && mine.text !== shared?.text;
+    this.#stamp = shared?.stamp ?? null;
     if (typeof stored?.text !== "string" || !isJob(stored.document)) return false;
     Object.assign(this, { document: stored.document, builtIn: stored.builtIn ?? "" });
     this.#take(stored.text);
@@ -80,6 +86,38 @@ export class Job extends EventTarget {
     });
   }
 
+  /** state is all that brings this job back. */
+  get state() {
+    return { text: this.text, builtIn: this.builtIn, ...(this.readable ? {} : { document: this.document }) };
+  }
+
+  /** bring takes up a job as it once was. */
+  bring({ text, builtIn, document }) {
+    this.builtIn = builtIn;
+    if (document) this.document = structuredClone(document);
+    this.#take(text);
+    this.#keep();
+    this.#tell("shape");
+  }
+
+  /** meet looks at what another window has kept: it is taken up where this job is nobody's own. */
+  meet() {
+    const stored = kept("job");
+    if (!stored || stored.stamp === this.#stamp || stored.text === this.text) return;
+    this.contested = true;
+    if (!this.own) this.settle(false);
+  }
+
+  /** settle ends the contest: mine keeps this job in place of the other window's, else that one is taken up. */
+  settle(mine) {
+    const stored = kept("job");
+    this.contested = false;
+    this.#stamp = stored?.stamp ?? null;
+    forget("mine", ofThisWindow);
+    if (mine || !isJob(stored?.document)) return this.#keep();
+    this.bring(stored);
+  }
+
   value(pointer) {
     return read(this.document, pointer);
   }
@@ -127,7 +165,13 @@ export class Job extends EventTarget {
   }
 
   #keep() {
-    this.safe = keep("job", { text: this.text, document: this.document, builtIn: this.builtIn });
+    const state = { text: this.text, document: this.document, builtIn: this.builtIn };
+    const shared = kept("job");
+    if (shared?.stamp && shared.stamp !== this.#stamp && shared.text !== this.text) this.contested = true;
+    if (this.contested) return (this.safe = keep("mine", state, ofThisWindow));
+    const stamp = `${Date.now()}-${Math.random()}`;
+    this.safe = keep("job", { ...state, stamp });
+    if (this.safe) this.#stamp = stamp;
   }
 
   #tell(what) {

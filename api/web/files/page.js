@@ -8,6 +8,7 @@ import { mountFaults } from "./faults.js";
 import { mountForm } from "./form.js";
 import { glance } from "./headline.js";
 import { PresentFaces } from "./present-faces.js";
+import { History, mountHistory } from "./history.js";
 import { mountPrint } from "./printing.js";
 import { mountRange } from "./range-panel.js";
 import { mountRaw } from "./raw.js";
@@ -15,6 +16,7 @@ import { mountResults } from "./results.js";
 import { mountSketches } from "./sketch.js";
 import { mountStart, simplestFirst } from "./start.js";
 import { mountUndo } from "./undo.js";
+import { mountWindows } from "./windows.js";
 
 const $ = (id) => document.getElementById(id);
 
@@ -30,6 +32,7 @@ if (!restored) {
   const { examples: all } = await patiently(() => offered, examples);
   job.start(structuredClone(simplestFirst(all)[0].job));
 }
+const history = new History(job);
 estimator.now();
 await assemble(await patiently(() => known, catalogue), await patiently(() => offered, examples));
 
@@ -62,6 +65,8 @@ async function assemble(known, offered) {
   const showFaults = mountFaults($("form"), $("faults"), units, (pointer) => form.focusOn(pointer) || raw.open());
   mountDownloads($("downloads"), { job, units, latest: () => estimator.latest, report });
   mountRange($("range"), estimator, report);
+  mountHistory(history, $("undo"), $("redo"));
+  mountWindows($("windows"), job);
   mountPrint($("results"), $("print"));
   mountUndo($("replaced"), job, () => $("form-head").focus());
   mountStart({ list: $("examples"), file: $("open-file"), paste: $("paste") }, offered.examples, job, {
