@@ -201,8 +201,10 @@ func slack(x float64) float64 { return math.Abs(x) * 1e-12 }
 // RoundHalfAway rounds to decimal places, halves away from zero, as money is
 // rounded: a value below a half by no more than 1e-14 of itself, and a millionth of
 // the last place, counts as the half.
-func RoundHalfAway(x, places float64) float64 {
-	unit := math.Pow(10, places)
+func RoundHalfAway(x, places float64) float64 { return RoundToUnit(x, math.Pow(10, places)) }
+
+// RoundToUnit is RoundHalfAway to one part in unit.
+func RoundToUnit(x, unit float64) float64 {
 	scaled := math.Abs(x) * unit
-	return math.Copysign(math.Floor(scaled+0.5+math.Min(scaled*1e-14, 1e-6))/unit, x)
+	return math.Copysign(math.Floor(scaled+0.5+min(scaled*1e-14, 1e-6))/unit, x)
 }

@@ -134,6 +134,10 @@ func (w *worker) apply(c *instruction, to []float64) {
 			}
 		}
 	}
+	if c.operator == formula.Max {
+		w.most(c, to)
+		return
+	}
 	numbers := w.numbers[:0]
 	for range c.arguments {
 		numbers = append(numbers, 0)
@@ -146,6 +150,26 @@ func (w *worker) apply(c *instruction, to []float64) {
 			}
 		}
 		to[i] = formula.Apply(c.operator, numbers)
+	}
+}
+
+// most is the largest of any number of columns and constants.
+func (w *worker) most(c *instruction, to []float64) {
+	for k, o := range c.arguments {
+		switch {
+		case k == 0 && o.constant:
+			for i := range to {
+				to[i] = o.number
+			}
+		case k == 0:
+			copy(to, w.column(o, len(to)))
+		case o.constant:
+			withConstant(formula.Max, to, to, o.number)
+		default:
+			for i, x := range w.column(o, len(to)) {
+				to[i] = max(to[i], x)
+			}
+		}
 	}
 }
 
@@ -179,8 +203,15 @@ func withConstant(o formula.Operator, to, a []float64, b float64) bool {
 	case formula.Round:
 		unit := math.Pow(10, b)
 		for i := range to {
-			scaled := math.Abs(a[i]) * unit
-			to[i] = math.Copysign(math.Floor(scaled+0.5+scaled*1e-12)/unit, a[i])
+			to[i] = formula.RoundToUnit(a[i], unit)
+		}
+	case formula.Max:
+		for i := range to {
+			to[i] = max(a[i], b)
+		}
+	case formula.Min:
+		for i := range to {
+			to[i] = min(a[i], b)
 		}
 	default:
 		return false

@@ -100,19 +100,23 @@ func classRanks(column []uint16) []float64 {
 // midRanks are the ranks of numbers, less their mean; equal numbers share their
 // middle rank.
 func midRanks(numbers []float64) []float64 {
-	order := make([]int, len(numbers))
-	for i := range order {
-		order[i] = i
+	type placed struct {
+		number float64
+		trial  int
 	}
-	slices.SortFunc(order, func(a, b int) int { return cmp.Compare(numbers[a], numbers[b]) })
+	order := make([]placed, len(numbers))
+	for i, x := range numbers {
+		order[i] = placed{x, i}
+	}
+	slices.SortFunc(order, func(a, b placed) int { return cmp.Compare(a.number, b.number) })
 	ranks := make([]float64, len(numbers))
 	for i := 0; i < len(order); {
 		k := i
-		for k < len(order) && numbers[order[k]] == numbers[order[i]] {
+		for k < len(order) && order[k].number == order[i].number {
 			k++
 		}
-		for _, t := range order[i:k] {
-			ranks[t] = float64(i+k)/2 - float64(len(numbers))/2
+		for _, one := range order[i:k] {
+			ranks[one.trial] = float64(i+k)/2 - float64(len(numbers))/2
 		}
 		i = k
 	}
