@@ -205,14 +205,6 @@ func withConstant(o formula.Operator, to, a []float64, b float64) bool {
 		for i := range to {
 			to[i] = formula.RoundToUnit(a[i], unit)
 		}
-	case formula.Max:
-		for i := range to {
-			to[i] = max(a[i], b)
-		}
-	case formula.Min:
-		for i := range to {
-			to[i] = min(a[i], b)
-		}
 	default:
 		return false
 	}
