@@ -81,6 +81,7 @@ type Region struct {
 
 // Marking holds the fields of roundel, stripe and rectangle.
 type Marking struct {
+	Place     Place           `json:"place"`
 	ID        string          `json:"id"`
 	Kind      string          `json:"kind"`
 	SizeM     json.RawMessage `json:"size_m"` // text with its unit
@@ -135,4 +136,31 @@ type Item struct {
 type Labour struct {
 	VolunteerRate string `json:"volunteer_rate"`
 	PaidRate      string `json:"paid_rate"`
+}
+
+// Place is where a marking was.
+type Place struct {
+	Tapes        []Tape   `json:"tapes"`
+	Station      *Located `json:"station"`
+	Side         string   `json:"side"`
+	Anchor       string   `json:"anchor"`
+	Mirrored     bool     `json:"mirrored"`
+	MirrorFigure bool     `json:"mirror_figure"`
+	TapeErrorMM  float64  `json:"tape_error_mm"`
+}
+
+// Tape is a distance from a known point.
+type Tape struct {
+	XM        float64 `json:"x_m"`
+	YM        float64 `json:"y_m"`
+	DistanceM float64 `json:"distance_m"`
+	Name      string  `json:"name"`
+}
+
+// Located is a place by station and water line.
+type Located struct {
+	StationM   float64 `json:"station_m"`
+	WaterLineM float64 `json:"water_line_m"`
+	Face       string  `json:"face"`
+	Datum      string  `json:"datum"`
 }
