@@ -1,6 +1,7 @@
 package api
 
 import (
+	"math"
 	"net/http"
 
 	"github.com/gin-gonic/gin"
@@ -77,12 +78,17 @@ func extentOf(s surfaces.Shape) *ExtentEntry {
 		return nil
 	}
 	e := divisible.Extent()
-	entry := &ExtentEntry{FromM: e.From, ToM: e.To, Counted: e.Station, Heights: e.Height}
+	entry := &ExtentEntry{FromM: toNanometre(e.From), ToM: toNanometre(e.To), Counted: e.Station, Heights: e.Height}
 	if e.Height != "" {
-		entry.FromZM, entry.ToZM = &e.Low, &e.High
+		low, high := toNanometre(e.Low), toNanometre(e.High)
+		entry.FromZM, entry.ToZM = &low, &high
 	}
 	return entry
 }
+
+// toNanometre rounds what was worked out, to be copied into a job; a bound is
+// taken for the end that it is so near to.
+func toNanometre(m float64) float64 { return math.Round(m*1e9) / 1e9 }
 
 func linesOf(s surfaces.Shape) []LineEntry {
 	striped, ok := s.(surfaces.Striped)

@@ -22,9 +22,10 @@ func (s *Wing) Between(w Window) Measurement {
 // Lines implements Striped.
 func (s *Wing) Lines() []StripLine {
 	const round = "round the skin, square to the edge"
+	const alongSpan = "along the span; on a swept wing that is a little more than square to the line"
 	return []StripLine{
 		{"leading_edge", round, true}, {"trailing_edge", round, true},
-		{"root", "along the span", false}, {"tip", "along the span", false},
+		{"root", alongSpan, false}, {"tip", alongSpan, false},
 	}
 }
 
