@@ -43,7 +43,7 @@ func (c *checker) sameCurrency(code, at string) {
 // taxTwice notes an item that is tax itself where the job adds tax too.
 func (c *checker) taxTwice(item *Item, at string) {
 	word := strings.ToLower(strings.TrimSpace(item.Category))
-	if c.job.TaxPercent > 0 && (word == "tax" || word == "vat" || word == "sales tax") {
+	if c.job.TaxPercent > 0 && (word == "tax" || word == "vat" || word == "sales tax" || word == "taxes") {
 		c.faults.Addf(at+"/category", "inconsistent", "this item is tax and the job adds tax_percent too: tax would be paid twice; keep one of them")
 	}
 }

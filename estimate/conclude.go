@@ -12,6 +12,7 @@ import (
 // job, and the warnings that concern more than one step.
 func (r *run) conclude() {
 	e := r.estimate
+	r.replaced()
 	pointers := make([]string, 0, len(r.job.Ranges))
 	for pointer := range r.job.Ranges {
 		pointers = append(pointers, pointer)
@@ -67,7 +68,7 @@ func (r *run) signs(step Step, s *StepEstimate) caution.Signs {
 	signs := append(make(caution.Signs, 0, 16), "operation:"+s.Operation)
 	for _, m := range s.Materials {
 		p, _ := r.catalogue.Product(m.Product)
-		for _, h := range p.Base().Hazards {
+		for _, h := range r.hazards(s, p) {
 			signs = append(signs, "hazard:"+h)
 		}
 	}

@@ -11,6 +11,7 @@ type FilmCheck struct {
 	Areas           int      `json:"areas"`                        // of about 10 m² each
 	Spots           int      `json:"spots"`                        // 5 to an area
 	Readings        int      `json:"readings"`                     // 3 to a spot
+	AreasByFeet     *int     `json:"areas_by_feet,omitempty"`      // where counting in square feet asks for more
 	DryFilmUM       float64  `json:"dry_film_um"`                  // asked for, of all coats of the step
 	SystemFilmUM    *float64 `json:"system_dry_film_um,omitempty"` // with the coats of earlier steps: what a gauge reads; left out where it differs from place to place
 	LeastAreaMeanUM float64  `json:"least_area_mean_um"`
@@ -36,7 +37,7 @@ func (r *run) filmCheck(p *Coat, s *StepEstimate, sel selection, filmUM float64,
 		r.faults.Add(at+"/dry_film_um", "out_of_range", err.Error())
 		return
 	}
-	c := &FilmCheck{Areas: result.Areas, Spots: result.Spots, Readings: result.Readings, DryFilmUM: filmUM, LeastAreaMeanUM: *result.LeastAreaMeanUm, LeastSpotUM: *result.LeastSpotUm,
+	c := &FilmCheck{Areas: result.Areas, Spots: result.Spots, Readings: result.Readings, AreasByFeet: result.AreasByFeet, DryFilmUM: filmUM, LeastAreaMeanUM: *result.LeastAreaMeanUm, LeastSpotUM: *result.LeastSpotUm,
 		LeastReadingUM: result.LeastReadingUm, MostBelow: result.MostBelow, MostReadingUM: result.MostReadingUm, Notes: append(notes, result.Warnings...), Source: "SSPC-PA 2 (reference coating A2, A6); figures in m² from memory"}
 	switch {
 	case !even:

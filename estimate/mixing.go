@@ -177,6 +177,6 @@ func (s *StepEstimate) unmixable(m Mixing, coats int) {
 		s.warnf("a batch of %s is %.3g L: parts so small have to be weighed, or mixed a little larger and the rest thrown away", m.Product, m.EvenBatchL)
 	}
 	if m.InductionH > 0 && m.InductionH > m.UseWithinH/2 {
-		s.warnf("%s stands for %.3g h before use and is to be used up within %.3g h of mixing: more than half of its life goes by standing; warm the paint, or mix the next batch while this one is used", m.Product, m.InductionH, m.UseWithinH)
+		s.warnf("%s stands for %.3g h before use and is to be used up within %.3g h of mixing: more than half of its life goes by standing; keep the paint at the temperature of its data sheet, or mix the next batch while this one is used", m.Product, m.InductionH, m.UseWithinH)
 	}
 }

@@ -16,6 +16,7 @@ const EngineVersion = "1.2.0"
 
 // run is one pass through a job.
 type run struct {
+	book *products.Catalogue // without the job's own products
 	*checker
 	estimate *Estimate
 	needs    needs
@@ -51,6 +52,7 @@ func runThrough(job *Job, catalogue *products.Catalogue, faults *fault.List) (*r
 	r := &run{
 		checker:  &checker{job: job, catalogue: catalogue.With(job.Products), faults: faults, ids: map[string]string{}},
 		chosen:   map[string]selection{},
+		book:     catalogue,
 		over:     map[string][]int{},
 		estimate: &Estimate{Job: job.Name, Currency: job.Currency, CatalogueVersion: catalogue.Version(), EngineVersion: EngineVersion},
 	}

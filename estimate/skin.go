@@ -64,6 +64,9 @@ func (r *run) skinLimits(p *Blast, s *StepEstimate, media *products.Media, sel s
 			}
 			check.hold(comp, l)
 		}
+		if lightAlloy(comp.Substrate) && comp.SkinMM == nil {
+			check.say(comp, "skin_mm is not given: below 1.588 mm (0.0625 in) engineering approval is required before blasting (FAA AC 43.13-1B p. 6-28); measure the skin")
+		}
 		if !own && lightAlloy(comp.Substrate) && comp.SkinMM != nil && *comp.SkinMM < thinSkinMM {
 			check.say(comp, fmt.Sprintf("skin of %.4g mm is below 1.588 mm (0.0625 in): engineering approval is required before blasting (FAA AC 43.13-1B p. 6-28)", *comp.SkinMM))
 		}

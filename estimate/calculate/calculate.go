@@ -85,4 +85,14 @@ func (p pure[T, R]) Fields() any { return p.in }
 
 func (p pure[T, R]) Check(_ *products.Catalogue, faults *fault.List) { p.in.Check(faults.At("")) }
 
-func (p pure[T, R]) Answer() (any, error) { return p.in.Calculate() }
+// Answer works the input out. What Check cannot see by single fields, such as a
+// paint that is used up before it may be used, is a fault of the whole input.
+func (p pure[T, R]) Answer() (any, error) {
+	result, err := p.in.Calculate()
+	if err != nil {
+		faults := &fault.List{}
+		faults.Add("", "inconsistent", err.Error())
+		return nil, faults.Err()
+	}
+	return result, nil
+}

@@ -193,6 +193,15 @@ func (p PotLife) fillings(r *PotLifeResult, batch float64) error {
 	return nil
 }
 
+// remedy is what gives a paint more time between standing and the end of its
+// life: standing takes longer in the cold, and life is shorter in the warmth.
+func (p PotLife) remedy() string {
+	if *p.TemperatureC > p.AtC {
+		return "cool the paint, or take a slower hardener"
+	}
+	return "warm the paint"
+}
+
 // stand takes the induction time off the time in which a batch is used.
 func (p PotLife) stand(r *PotLifeResult) error {
 	r.UseH = r.BatchH
@@ -206,7 +215,7 @@ func (p PotLife) stand(r *PotLifeResult) error {
 	r.InductionH = &stand
 	r.UseH = r.BatchH - stand
 	if r.UseH <= 0 {
-		return fmt.Errorf("the paint stands for %.3g h before use and has to be used up within %.3g h of mixing: nothing of a batch can be used; warm the paint, or look at pot_life_h and induction_h", stand, r.BatchH)
+		return fmt.Errorf("the paint stands for %.3g h before use and has to be used up within %.3g h of mixing: nothing of a batch can be used; %s, or look at pot_life_h and induction_h", stand, r.BatchH, p.remedy())
 	}
 	r.Working = append(r.Working,
 		quantity.Working{Quantity: "induction_h", Value: stand, Unit: "h", Formula: "I·max(1, (1/0.43)^((t1 − t)/10))",
