@@ -12,7 +12,7 @@ import (
 
 // EngineVersion names the rules by which an estimate is worked out. It changes
 // whenever the same job and catalogue give another answer.
-const EngineVersion = "1.2.0"
+const EngineVersion = "2.0.0"
 
 // run is one pass through a job.
 type run struct {
