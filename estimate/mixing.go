@@ -176,6 +176,9 @@ func (s *StepEstimate) unmixable(m Mixing, coats int) {
 	if m.Batches > coats && m.EvenBatchL < leastBatchL {
 		s.warnf("a batch of %s is %.3g L: parts so small have to be weighed, or mixed a little larger and the rest thrown away", m.Product, m.EvenBatchL)
 	}
+	if m.UseWithinH > 0 && m.UseWithinH < climate.ShortestBatchH {
+		s.warnf("%s is to be used up within %.2g min of mixing: too little to mix, fill and spray a batch by hand and to clean the gun; cool the paint, take a slower hardener, or a gun that mixes at its head", m.Product, m.UseWithinH*60)
+	}
 	if m.InductionH > 0 && m.InductionH > m.UseWithinH/2 {
 		s.warnf("%s stands for %.3g h before use and is to be used up within %.3g h of mixing: more than half of its life goes by standing; keep the paint at the temperature of its data sheet, or mix the next batch while this one is used", m.Product, m.InductionH, m.UseWithinH)
 	}

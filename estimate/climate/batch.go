@@ -32,6 +32,10 @@ const (
 	// LongestBatchH is how long a mixed batch may stand, in h, before it is used
 	// up. Source: USAF TO 1-1-8 6.12.6.3 (read).
 	LongestBatchH = 4.0
+
+	// ShortestBatchH is the least time, in h, in which one person mixes a batch
+	// by hand, fills a gun, sprays it and flushes the gun (assumption).
+	ShortestBatchH = 0.25
 	// LargestBatchL is the most to mix at a time, in L, three US gallons: a large
 	// batch heats itself. Source: MIL-HDBK-1110 7.3.1.1, "only a few gallons at a
 	// time" (read; the number is common practice).
@@ -136,6 +140,9 @@ func (p PotLife) Calculate() (PotLifeResult, error) {
 	}
 	if *p.TemperatureC < leastRuled || *p.TemperatureC > mostRuled {
 		r.Warnings = append(r.Warnings, "outside 5 to 40 °C the pot life is extrapolated; try a small batch first")
+	}
+	if r.PotLifeH < ShortestBatchH {
+		r.Warnings = append(r.Warnings, fmt.Sprintf("a pot life of %.2g min is too little to mix, fill and spray a batch by hand and to clean the gun; cool the paint, take a slower hardener, or a gun that mixes at its head", r.PotLifeH*60))
 	}
 	return r, nil
 }
