@@ -89,19 +89,9 @@ func (b *book) input(i int) {
 	value := cell{value: v.Value, style: input}
 	if v.Node.Kind == "face" {
 		b.inputs.add(text("area of "+v.Node.ID+", face "+v.Node.Quantity), value, text("m²"), words("as measured, of all parts together, openings off"), empty())
-		return // its vertex is worked out from this on the sheet Working
+		b.faces[i] = b.inputs.at("B", row) // its vertex is worked out from this on the sheet Working
+		return
 	}
 	b.inputs.add(text(d.Name), value, text(d.Unit), words(d.Source), text(d.Pointer))
 	b.cells[i] = b.inputs.at("B", row)
-}
-
-// faceInput is the reference to the measured area of a face.
-func (b *book) faceInput(v *model.Vertex) string {
-	wanted := "area of " + v.Node.ID + ", face " + v.Node.Quantity
-	for i, row := range b.inputs.rows {
-		if len(row) > 1 && row[0].value == wanted {
-			return b.inputs.at("B", i+1)
-		}
-	}
-	return number(v.Value)
 }

@@ -29,7 +29,7 @@ func addStyles(f *excelize.File, places int) (map[style]int, error) {
 	upper := &excelize.Alignment{Vertical: "top"}
 	wrap := &excelize.Alignment{Vertical: "top", WrapText: true, Indent: 1}
 	styles := map[style]int{}
-	for s, look := range map[style]*excelize.Style{
+	looks := map[style]*excelize.Style{
 		plain:   {Font: font(11, false, ink), Alignment: &excelize.Alignment{Vertical: "top", Indent: 1}},
 		wrapped: {Font: font(11, false, ink), Alignment: wrap},
 		title:   {Font: font(18, true, ink)},
@@ -42,8 +42,9 @@ func addStyles(f *excelize.File, places int) (map[style]int, error) {
 		input:   {Font: font(11, false, blue), Fill: fill(change), Border: bottom, Alignment: upper},
 		total:   {Font: font(11, true, ink), CustomNumFmt: &number, Border: top},
 		totals:  {Font: font(11, true, ink), CustomNumFmt: &amount, Border: top},
-	} {
-		id, err := f.NewStyle(look)
+	}
+	for s := plain; s <= section; s++ { // in order, so that the file is the same each time
+		id, err := f.NewStyle(looks[s])
 		if err != nil {
 			return nil, err
 		}

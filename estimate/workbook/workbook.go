@@ -14,6 +14,7 @@ import (
 type book struct {
 	graph  *estimate.Graph
 	cells  map[int]string    // vertex of the graph -> reference to the cell with its value
+	faces  map[int]string    // vertex of a face -> cell with its measured area
 	choice map[string]string // node of the order -> cell with the cheapest cover
 	price  map[string]string // what a pack is called -> cell with its price
 
@@ -22,7 +23,7 @@ type book struct {
 
 // Write writes the workbook of an estimate. The errors are those of writing.
 func Write(w io.Writer, g *estimate.Graph) error {
-	b := &book{graph: g, cells: map[int]string{},
+	b := &book{graph: g, cells: map[int]string{}, faces: map[int]string{},
 		summary: sheet{name: "Summary", widths: []float64{34, 18, 10, 60}},
 		parts:   sheet{name: "Parts", widths: []float64{24, 26, 12, 8, 14, 14, 12, 12, 60}},
 		steps:   sheet{name: "Steps", widths: []float64{18, 30, 12, 12, 10, 12, 12, 10, 12, 14, 14, 14}},
@@ -75,7 +76,7 @@ func (b *book) save(w io.Writer) error {
 			return err
 		}
 	}
-	return f.Write(w)
+	return writeInOrder(w, f)
 }
 
 // layOut makes a sheet print across one landscape page. It comes before the rows

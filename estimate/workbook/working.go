@@ -38,7 +38,7 @@ func (b *book) explain(i int, v *model.Vertex) {
 		case t.From >= 0:
 			value = worked(b.termFrom(t), t.Value, figure)
 		case v.Node.Kind == "face" && t.Name == "A":
-			value = worked(b.faceInput(v), t.Value, figure)
+			value = worked(b.faces[i], t.Value, figure)
 		}
 		s.add(empty(), empty(), text(t.Name), value)
 	}

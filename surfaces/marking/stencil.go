@@ -105,7 +105,7 @@ func (f *StencilText) bridges(outline planar.Region) (cut planar.Region, narrow 
 		middle := (box.Min.X + box.Max.X) / 2
 		up, down := 0.0, 0.0
 		for i, x := range []float64{middle - half, middle, middle + half} {
-			high, low, inside := beside(a.Across(x), box)
+			high, low, inside := BridgeReach(a.Across(x), box, beyond)
 			if !inside {
 				narrow = box.Width()
 				break
@@ -124,16 +124,21 @@ func (f *StencilText) bridges(outline planar.Region) (cut planar.Region, narrow 
 	return cut, narrow
 }
 
-// beside returns how far bridges from the island in the box have to reach up and
-// down along a line that crosses the strokes at the heights: past the next
-// stroke, half way through what is free beyond it.
-func beside(heights []float64, box planar.Box) (up, down float64, inside bool) {
-	const beyond = near / 2 // where nothing follows; letters nearer than this were put together
+// beyond is how far a bridge goes where nothing follows the stroke: letters
+// nearer than twice this were put together.
+const beyond = near / 2
+
+// BridgeReach returns how far bridges from an island in a box reach up and down
+// along a line that crosses the borders of strokes at the heights, which
+// increase: past the next stroke, half way through what is free after it, and no
+// farther than a step. found is false where no island of the box lies on the
+// line.
+func BridgeReach(heights []float64, box planar.Box, step float64) (up, down float64, found bool) {
 	for i := 1; i+2 < len(heights); i += 2 {
 		if middle := (heights[i] + heights[i+1]) / 2; middle < box.Min.Y || middle > box.Max.Y {
 			continue
 		}
-		up, down = heights[i+2]+beyond, heights[i-1]-beyond
+		up, down = heights[i+2]+step, heights[i-1]-step
 		if i+3 < len(heights) {
 			up = min(up, (heights[i+2]+heights[i+3])/2)
 		}

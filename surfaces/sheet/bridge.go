@@ -3,6 +3,7 @@ package sheet
 import (
 	"math"
 
+	"filmbuild/surfaces/marking"
 	"filmbuild/surfaces/planar"
 )
 
@@ -63,7 +64,7 @@ func bridgeOf(box planar.Box, about planar.Region) planar.Outline {
 		x := box.Min.X + share*box.Width()
 		up, down, good := math.Inf(-1), math.Inf(1), true
 		for _, at := range []float64{x - half, x, x + half} {
-			high, low, found := beside(a.Across(at), box, 2*half)
+			high, low, found := marking.BridgeReach(a.Across(at), box, 2*half)
 			up, down, good = max(up, high), min(down, low), good && found
 		}
 		if good {
@@ -91,24 +92,4 @@ func near(lines []planar.Outline, boxes []planar.Box, box planar.Box) planar.Reg
 		}
 	}
 	return out
-}
-
-// beside is how far a bridge reaches up and down along a line that crosses the
-// borders at the heights: past the colour next to the island, half way through
-// what is free beyond it, and no farther than a step.
-func beside(heights []float64, box planar.Box, step float64) (up, down float64, found bool) {
-	for i := 1; i+2 < len(heights); i += 2 {
-		if middle := (heights[i] + heights[i+1]) / 2; middle < box.Min.Y || middle > box.Max.Y {
-			continue
-		}
-		up, down = heights[i+2]+step, heights[i-1]-step
-		if i+3 < len(heights) {
-			up = min(up, (heights[i+2]+heights[i+3])/2)
-		}
-		if i > 1 {
-			down = max(down, (heights[i-1]+heights[i-2])/2)
-		}
-		return up, down, true
-	}
-	return 0, 0, false
 }

@@ -2,6 +2,8 @@ package sheet
 
 import (
 	"math"
+
+	"filmbuild/surfaces/spacing"
 )
 
 // Distances of dimension lines, in mm for letters of 3.5 mm: the first from the
@@ -85,7 +87,7 @@ func (p *paper) running(marks []mark, origin, from, v float64, level bool) {
 	line(low, v, high, v)
 	x, y := at(origin, v)
 	p.put(`<circle cx="`, rough(x), `" cy="`, rough(y), `" r="`, rough(p.u(1.1)), `" fill="#ffffff"/>`, "\n")
-	for i, to := range apart(want, p.h*1.35) {
+	for i, to := range spacing.Spread(want, p.h*1.35) {
 		m := marks[i]
 		line(m.at, from+p.u(gap), m.at, v+p.u(past))
 		line(m.at, v+p.u(past), to, v+p.u(past+2.5))
@@ -110,32 +112,4 @@ func (p *paper) runningRoom(marks []mark) float64 {
 		widest = max(widest, p.width(m.text))
 	}
 	return p.u(firstDimension+past+4) + widest
-}
-
-// apart moves places apart that are closer than a pitch, as little as possible.
-// The places increase. (Least squares: places joined in blocks that stand at
-// their mean.)
-func apart(want []float64, pitch float64) []float64 {
-	type block struct {
-		sum   float64
-		count int
-	}
-	var blocks []block
-	for i, w := range want {
-		blocks = append(blocks, block{w - float64(i)*pitch, 1})
-		for n := len(blocks); n > 1; n-- {
-			a, b := blocks[n-2], blocks[n-1]
-			if a.sum*float64(b.count) <= b.sum*float64(a.count) {
-				break
-			}
-			blocks = append(blocks[:n-2], block{a.sum + b.sum, a.count + b.count})
-		}
-	}
-	placed := make([]float64, 0, len(want))
-	for _, b := range blocks {
-		for range b.count {
-			placed = append(placed, b.sum/float64(b.count)+float64(len(placed))*pitch)
-		}
-	}
-	return placed
 }

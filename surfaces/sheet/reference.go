@@ -6,6 +6,7 @@ import (
 
 	"filmbuild/surfaces/placing"
 	"filmbuild/surfaces/planar"
+	"filmbuild/surfaces/spacing"
 )
 
 // references draws the anchors, the known points with their tapes, the edges,
@@ -53,7 +54,7 @@ func (d *board) ordinates(marks []mark, side float64, below bool) {
 	for i, m := range marks {
 		want[i] = m.at
 	}
-	for i, to := range apart(want, d.h*1.35) {
+	for i, to := range spacing.Spread(want, d.h*1.35) {
 		x0, y0 := at(marks[i].at, away*d.u(5))
 		x1, y1 := at(marks[i].at, away*d.u(9))
 		x2, y2 := at(to, away*d.u(11.5))

@@ -3,6 +3,8 @@ package sketch
 import (
 	"slices"
 	"strings"
+
+	"filmbuild/surfaces/spacing"
 )
 
 // callout is a text outside the outline with a line to what it is about.
@@ -49,7 +51,7 @@ func (d *drawing) column(list []callout, x float64, right bool) float64 {
 	if !right {
 		side = -1
 	}
-	for i, y := range spread(want, lineSpace) {
+	for i, y := range spacing.Spread(want, lineSpace) {
 		width := textWidth(list[i].text.text)
 		d.leader(point{x, y}, list[i].to, list[i].dot)
 		d.sideways(list[i].text, point{x, y + capital/2}, side)
@@ -58,34 +60,6 @@ func (d *drawing) column(list []callout, x float64, right bool) float64 {
 		}
 	}
 	return reach
-}
-
-// spread moves places apart that are closer than pitch, as little as possible.
-// The places increase. (Least squares: places joined in blocks that stand at
-// their mean.)
-func spread(want []float64, pitch float64) []float64 {
-	type block struct {
-		sum   float64
-		count int
-	}
-	var blocks []block
-	for i, w := range want {
-		blocks = append(blocks, block{w - float64(i)*pitch, 1})
-		for n := len(blocks); n > 1; n-- {
-			a, b := blocks[n-2], blocks[n-1]
-			if a.sum*float64(b.count) <= b.sum*float64(a.count) {
-				break
-			}
-			blocks = append(blocks[:n-2], block{a.sum + b.sum, a.count + b.count})
-		}
-	}
-	placed := make([]float64, 0, len(want))
-	for _, b := range blocks {
-		for range b.count {
-			placed = append(placed, b.sum/float64(b.count)+float64(len(placed))*pitch)
-		}
-	}
-	return placed
 }
 
 func compare(a, b float64) int {

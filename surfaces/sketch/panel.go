@@ -6,6 +6,7 @@ import (
 
 	"filmbuild/surfaces"
 	"filmbuild/surfaces/planar"
+	"filmbuild/surfaces/spacing"
 )
 
 // plate is a panel on paper: kx and ky mm for each m, y up in the panel.
@@ -142,7 +143,7 @@ func (d *drawing) ladder(list []callout, b bounds) {
 		want[i] = c.at
 	}
 	x := b.low.x - rowStart
-	placed := spread(want, markPitch)
+	placed := spacing.Spread(want, markPitch)
 	lift := max(0, placed[len(placed)-1]-b.high.y) // the row below begins there
 	for i, y := range placed {
 		y -= lift

@@ -1,6 +1,10 @@
 package sketch
 
-import "slices"
+import (
+	"slices"
+
+	"filmbuild/surfaces/spacing"
+)
 
 // leftOut is said where figures had no room.
 const leftOut = "Some figures left out."
@@ -32,7 +36,7 @@ func (d *drawing) rows(names []string, marks []mark, y float64, up bool) float64
 	if up {
 		side = -1
 	}
-	placed, start := spread(want, markPitch), y+side*rowStart
+	placed, start := spacing.Spread(want, markPitch), y+side*rowStart
 	for i, m := range marks {
 		d.draw(thin, d.path().move(point{m.x, m.from + side}).line(point{m.x, y + side*2}).
 			line(point{placed[i], start - side*2}).line(point{placed[i], start}))

@@ -5,7 +5,6 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
-	"slices"
 	"strings"
 	"testing"
 
@@ -165,23 +164,6 @@ func TestTextIsEscaped(t *testing.T) {
 	require.NoError(t, xml.Unmarshal([]byte("<g>"+string(d.words)+"</g>"), &back))
 	assert.Equal(t, `<b>&"`, back.Texts[0].Text)
 	assert.Equal(t, `"><script>`, back.Texts[0].Face)
-}
-
-func TestRowsSpreadKeepOrderAndDistance(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		want := rapid.SliceOfN(rapid.Float64Range(0, 100), 1, 20).Draw(t, "places")
-		slices.Sort(want)
-		got := spread(want, 6)
-		sum := 0.0
-		for i := range got {
-			sum += got[i] - want[i]
-			if i > 0 {
-				assert.GreaterOrEqual(t, got[i]-got[i-1], 6-1e-9)
-			}
-		}
-		assert.InDelta(t, 0, sum, 1e-6, "on the whole nothing moves")
-	})
-	assert.Equal(t, []float64{0, 10, 20}, spread([]float64{0, 10, 20}, 6))
 }
 
 func BenchmarkSVG(b *testing.B) {

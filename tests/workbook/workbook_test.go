@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"bytes"
 	"encoding/json"
 	"math"
 	"strconv"
@@ -12,6 +13,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"filmbuild/estimate"
+	"filmbuild/estimate/workbook"
 )
 
 // cells reads the numbers of a sheet by the text of another column.
@@ -224,4 +226,12 @@ func TestNoCellIsAnError(t *testing.T) {
 		}
 	}
 	assert.Greater(t, seen, 1000)
+}
+
+// TestAWorkbookIsTheSameEachTime: same job, same bytes.
+func TestAWorkbookIsTheSameEachTime(t *testing.T) {
+	var one, two bytes.Buffer
+	require.NoError(t, workbook.Write(&one, trace(t, exampleJob(t, "jet-trainer"))))
+	require.NoError(t, workbook.Write(&two, trace(t, exampleJob(t, "jet-trainer"))))
+	require.True(t, bytes.Equal(one.Bytes(), two.Bytes()))
 }
