@@ -10,6 +10,8 @@ import (
 )
 
 // The limits that the cautions quote are those of their sources.
+//
+// Source: the rule, order or manual named in each row, with its mark.
 func TestLimitsInTheCautions(t *testing.T) {
 	texts := map[string]string{}
 	for _, c := range caution.All() {

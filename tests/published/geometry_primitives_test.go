@@ -4,7 +4,8 @@
 //	A  exact mathematics, or reproduced from the published inputs
 //	B  published number seen, inputs partly inferred
 //
-// "computed" values come from mpmath at 25 to 40 digits, from formulas or
+// Source: each case names its own; "computed" values come from mpmath at 25 to
+// 40 digits, from formulas or
 // quadratures written independently of this program.
 package published
 

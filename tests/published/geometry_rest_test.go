@@ -14,6 +14,9 @@ import (
 	"filmbuild/surfaces/mesh"
 )
 
+// Source: the project's list of geometry check values, whose "computed" values are
+// mpmath's at 25 to 40 digits; published ones name their title beside the check.
+//
 // G1.24 parabolic series, K' = 1: no kind of nose of ours, so as a free profile.
 // What straight lines leave out falls with the square of their number, so that
 // two numbers of lines tell the rest (Richardson).

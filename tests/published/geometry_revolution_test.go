@@ -10,8 +10,10 @@ func nose(profile string, radius, length float64) *surfaces.Nose {
 	return &surfaces.Nose{Round: surfaces.Round{RadiusM: &radius}, Profile: profile, LengthM: length}
 }
 
-// TestGeometryG1Noses checks bodies of revolution; the profiles are Crowell's
-// (1996), the areas computed.
+// TestGeometryG1Noses checks bodies of revolution.
+//
+// Source: profiles of Crowell, The Descriptive Geometry of Nose Cones (1996); areas
+// computed with mpmath, independently of this program.
 func TestGeometryG1Noses(t *testing.T) {
 	secant := nose("secant_ogive", 0.5, 2)
 	secant.ArcRadiusM = num(6)

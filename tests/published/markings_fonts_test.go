@@ -19,6 +19,8 @@ func sansOf(t *testing.T, text string, bold bool, height float64) *marking.Lette
 	return f
 }
 
+// Source: the Go fonts (embedded, open), read by two general font libraries.
+//
 // GF-1 to GF-8: glyphs in font units, as two independent readers of the font
 // found them. Straight-sided glyphs agree to 1e-9. Curved ones have a tolerance
 // of 5e-4, for one reader cuts implied points to whole units; the numbers printed

@@ -10,6 +10,9 @@ import (
 	"filmbuild/surfaces/mesh"
 )
 
+// Source: the broken test models of the npm package stl-models and of Debian's
+// assimp-testmodels, with what each is broken by.
+//
 // TestMeshG6cMeasured checks reference 6c, first column: broken files that can
 // be measured are, with the warning that is due. A warning "" means that the
 // file is sound for an area.
